@@ -1,0 +1,59 @@
+using System.CommandLine;
+using Lidoff.Commands;
+
+namespace Lidoff;
+
+/// <summary>Runs one command line. Tests start it like the real thing, with a seat of their own.</summary>
+public static class LidoffProgram
+{
+    /// <summary>Parses <paramref name="arguments"/>, runs the command and gives its exit code; never throws.</summary>
+    public static async Task<int> Run(IReadOnlyList<string> arguments, Seat seat, CancellationToken stop)
+    {
+        try
+        {
+            return await Dispatch(arguments, seat, stop);
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            seat.Talk.Say("Stopped. What was acknowledged is stored.");
+            return ExitCodes.Stopped;
+        }
+        catch (Exception failure)
+        {
+            return FaultReport.Write(failure, arguments, seat);
+        }
+    }
+
+    private static async Task<int> Dispatch(IReadOnlyList<string> arguments, Seat seat, CancellationToken stop)
+    {
+        var first = arguments.Count > 0 ? arguments[0] : "--help";
+        if (CommandTable.Later.Contains(first))
+        {
+            seat.Talk.Say($"lidoff {first} is promised and not built yet; `lidoff --help` lists what works today.");
+            return ExitCodes.Usage;
+        }
+
+        var root = new RootCommand("Lidoff: a bench notebook that computes, for whoever opens wearables and explains them.");
+        if (CommandTable.Find(first) is { } item)
+        {
+            root.Subcommands.Add(CommandTable.Build(first, item, seat));
+        }
+        else
+        {
+            foreach (var name in CommandTable.Names)
+            {
+                if (CommandTable.Find(name) is { } each) root.Subcommands.Add(CommandTable.Build(name, each, seat));
+            }
+        }
+
+        var parsed = root.Parse(arguments.Count == 0 ? ["--help"] : arguments.ToArray());
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors) seat.Talk.Say(error.Message);
+            seat.Talk.Say($"`lidoff {(CommandTable.Find(first) is null ? "" : first + " ")}--help` shows how it is called.");
+            return ExitCodes.Usage;
+        }
+
+        return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null }, stop);
+    }
+}
