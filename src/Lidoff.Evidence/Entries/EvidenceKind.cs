@@ -28,5 +28,7 @@ public abstract class EvidenceKind<T> : IEvidenceKind
     /// <summary>Reads a payload of <paramref name="version"/>; all faults at once. Unknown keys are left alone here.</summary>
     public abstract Outcome<T> Read(JsonElement payload, int version);
 
+    Type IEvidenceKind.PayloadType => typeof(T);
+
     Outcome<object> IEvidenceKind.ReadUntyped(JsonElement payload, int version) => Read(payload, version).Then(value => (object)value);
 }

@@ -27,6 +27,9 @@ public interface IEvidenceKind
     /// <summary>Its keys in the order they are written, besides those every line has (kind, specimen, instrument, by, at).</summary>
     IReadOnlyList<KindKey> Keys { get; }
 
+    /// <summary>The type its payload becomes, under which the fold lists it.</summary>
+    Type PayloadType { get; }
+
     /// <summary>Reads a payload; all faults at once.</summary>
     Outcome<object> ReadUntyped(JsonElement payload, int version);
 }
