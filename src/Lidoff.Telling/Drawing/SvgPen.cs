@@ -1,0 +1,91 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Telling.Drawing;
+
+/// <summary>
+/// The few strokes a report needs, over a picture or on paper. Numbers are written with three decimals at most and without
+/// culture, so the same drawing has the same bytes everywhere; text is escaped. Colours come from the style sheet by class.
+/// </summary>
+public sealed class SvgPen(double width, double height)
+{
+    private readonly StringBuilder body = new();
+
+    /// <summary>What was drawn so far.</summary>
+    public SvgDrawing Drawing => new(Guard.Positive(width), Guard.Positive(height), body.ToString());
+
+    /// <summary>A picture of the report's own folder, filling the drawing.</summary>
+    public SvgPen Picture(string file)
+    {
+        body.Append(CultureInfo.InvariantCulture, $"<image href=\"{Safe(Uri.EscapeDataString(file).Replace("%2F", "/", StringComparison.Ordinal))}\" width=\"{F(width)}\" height=\"{F(height)}\"/>");
+        return this;
+    }
+
+    /// <summary>A straight line of class <paramref name="style"/>.</summary>
+    public SvgPen Line(double x1, double y1, double x2, double y2, string style)
+    {
+        body.Append(CultureInfo.InvariantCulture, $"<line class=\"{Safe(style)}\" x1=\"{F(x1)}\" y1=\"{F(y1)}\" x2=\"{F(x2)}\" y2=\"{F(y2)}\"/>");
+        return this;
+    }
+
+    /// <summary>An open ring.</summary>
+    public SvgPen Ring(double x, double y, double radius, string style)
+    {
+        body.Append(CultureInfo.InvariantCulture, $"<circle class=\"{Safe(style)}\" cx=\"{F(x)}\" cy=\"{F(y)}\" r=\"{F(radius)}\"/>");
+        return this;
+    }
+
+    /// <summary>A rectangle.</summary>
+    public SvgPen Box(double x, double y, double w, double h, string style)
+    {
+        body.Append(CultureInfo.InvariantCulture, $"<rect class=\"{Safe(style)}\" x=\"{F(x)}\" y=\"{F(y)}\" width=\"{F(w)}\" height=\"{F(h)}\"/>");
+        return this;
+    }
+
+    /// <summary>Words at a point; <paramref name="anchor"/> is start, middle or end.</summary>
+    public SvgPen Words(double x, double y, string text, double size, string style, string anchor = "start")
+    {
+        body.Append(CultureInfo.InvariantCulture, $"<text class=\"{Safe(style)}\" x=\"{F(x)}\" y=\"{F(y)}\" font-size=\"{F(size)}\" text-anchor=\"{Safe(anchor)}\">{Safe(text)}</text>");
+        return this;
+    }
+
+    /// <summary>A measured line: the line, ticks across its ends, and what it measures beside its middle.</summary>
+    public SvgPen Measured(double x1, double y1, double x2, double y2, string text, double size, string style)
+    {
+        var length = Math.Sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
+        var (nx, ny) = length > 0 ? ((y1 - y2) / length * size / 2, (x2 - x1) / length * size / 2) : (size / 2, 0);
+        Line(x1, y1, x2, y2, style);
+        Line(x1 - nx, y1 - ny, x1 + nx, y1 + ny, style);
+        Line(x2 - nx, y2 - ny, x2 + nx, y2 + ny, style);
+        var (mx, my) = ((x1 + x2) / 2, (y1 + y2) / 2);
+        // Words go towards the middle of the drawing, where there is room for them.
+        return mx < width / 2
+            ? Words(mx + size * 0.8, my, text, size, style + "-words")
+            : Words(mx - size * 0.8, my, text, size, style + "-words", "end");
+    }
+
+    /// <summary>A letter on a leader line that ends in a ring at the spot.</summary>
+    public SvgPen Leader(double x, double y, string text, double size)
+    {
+        var right = x < width / 2;
+        var (tx, ty) = (Math.Clamp(x + (right ? -1.6 : 1.6) * size * 2, size, width - size), Math.Clamp(y - size * 2, size * 1.2, height - size * 0.4));
+        Ring(x, y, size * 0.35, "leader");
+        Line(x, y, tx, ty, "leader");
+        return Words(tx, ty - size * 0.2, text, size, "leader-words", right ? "end" : "start");
+    }
+
+    /// <summary>A scale bar at the lower left: <paramref name="pixels"/> long, with its length in words.</summary>
+    public SvgPen ScaleBar(double pixels, string text, double size)
+    {
+        var (x, y) = (size, height - size);
+        Box(x - size * 0.4, y - size * 1.7, Math.Max(pixels, text.Length * size * 0.6) + size * 0.8, size * 2.2, "bar-ground");
+        Line(x, y, x + pixels, y, "bar");
+        return Words(x, y - size * 0.4, text, size, "bar-words");
+    }
+
+    private static string F(double value) => Math.Round(Guard.Finite(value), 3).ToString("0.###", CultureInfo.InvariantCulture);
+
+    private static string Safe(string text) => WebUtility.HtmlEncode(text);
+}
