@@ -1,0 +1,25 @@
+namespace Lidoff.Numbers.Spreads.Shapes;
+
+/// <summary>Student's t with a scale: what a mean of few readings leaves open.</summary>
+internal sealed record StudentShape(double Centre, double Scale, double Dof) : Shape
+{
+    public override double Mean => Centre;
+
+    public override double U => Scale;
+
+    public override bool TakesTwo => !double.IsInfinity(Dof);
+
+    public override double Quantile(double p) => Math.FusedMultiplyAdd(Scale, StudentT.Quantile(p, Dof), Centre);
+
+    // Bailey (Mathematics of Computation 62, 1994): √(ν(u^(−2/ν) − 1))·cos 2πv is exactly t. Infinite ν is the normal.
+    public override void Draw(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Span<double> into)
+    {
+        for (var i = 0; i < into.Length; i++)
+        {
+            var t = double.IsInfinity(Dof)
+                ? NormalDistribution.Quantile(first[i])
+                : Math.Sqrt(Dof * Elementary.Expm1(-2 / Dof * Elementary.Log(first[i]))) * Elementary.Cos(2 * Math.PI * second[i]);
+            into[i] = Math.FusedMultiplyAdd(Scale, t, Centre);
+        }
+    }
+}
