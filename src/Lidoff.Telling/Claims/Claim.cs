@@ -1,0 +1,16 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Grading;
+
+namespace Lidoff.Telling.Claims;
+
+/// <summary>A claim as it reads today, with its values, grade, state, and every entry it rests on (its own first).</summary>
+public sealed record Claim(
+    string Name,
+    string Text,
+    IReadOnlyList<ClaimPiece> Pieces,
+    IReadOnlyList<ClaimValue> Values,
+    Grade Grade,
+    ClaimState State,
+    ClaimBaseline? Published,
+    EntryId Written,
+    IReadOnlyList<EntryId> RestsOn);
