@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Net;
 using System.Text;
 using Lidoff.Numbers.Failing;
+using Lidoff.Telling.Writing;
 
 namespace Lidoff.Telling.Drawing;
 
@@ -19,7 +19,7 @@ public sealed class SvgPen(double width, double height)
     /// <summary>A picture of the report's own folder, filling the drawing.</summary>
     public SvgPen Picture(string file)
     {
-        body.Append(CultureInfo.InvariantCulture, $"<image href=\"{Safe(Uri.EscapeDataString(file).Replace("%2F", "/", StringComparison.Ordinal))}\" width=\"{F(width)}\" height=\"{F(height)}\"/>");
+        body.Append(CultureInfo.InvariantCulture, $"<image href=\"{Escaping.RelativeFile(file)}\" width=\"{F(width)}\" height=\"{F(height)}\"/>");
         return this;
     }
 
@@ -87,5 +87,5 @@ public sealed class SvgPen(double width, double height)
 
     private static string F(double value) => Math.Round(Guard.Finite(value), 3).ToString("0.###", CultureInfo.InvariantCulture);
 
-    private static string Safe(string text) => WebUtility.HtmlEncode(text);
+    private static string Safe(string text) => Escaping.Html(text);
 }
