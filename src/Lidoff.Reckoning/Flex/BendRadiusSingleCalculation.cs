@@ -1,0 +1,29 @@
+namespace Lidoff.Reckoning.Flex;
+
+/// <summary>The smallest inside radius a single-sided flexible circuit bears.</summary>
+public sealed class BendRadiusSingleCalculation : Calculation<BendRadiusSingleCalculation>, IFormula
+{
+    /// <inheritdoc/>
+    public override CalculationInfo Info { get; } = new(
+        "bend_radius_single",
+        "The smallest inside radius a single-sided flexible circuit bears.",
+        Units.Millimetre,
+        [
+            Given.Of("copper", ReckonUnits.Micrometre, 1, 500, "thickness of the copper"),
+            Given.Of("cover", ReckonUnits.Micrometre, 0, 1000, "thickness of the cover film"),
+            Given.Of("strain", Units.Percent, 0.01, 50, "allowed strain: 16 one crease, 10 bent once to install, 0.3 moving in use"),
+        ],
+        "IPC-2223 bend formula as remembered",
+        Maturity.Experimental,
+        [
+            "No published worked example was at hand: the formula is from memory.",
+            "Rules of thumb disagree: 6 (single) to 12 times the thickness (double) when bent once, 10 to 150 times when " +
+                "moving.",
+            "Bend tests: take the cell out first.",
+        ]);
+
+    /// <inheritdoc/>
+    public static T Evaluate<T>(ReadOnlySpan<T> x)
+        where T : struct, IReal<T> =>
+        x[0] / 2 * (1 - x[2]) / x[2] - x[1];
+}

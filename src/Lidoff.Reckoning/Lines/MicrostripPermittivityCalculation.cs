@@ -1,0 +1,26 @@
+namespace Lidoff.Reckoning.Lines;
+
+/// <summary>The effective permittivity of a trace above a plane.</summary>
+public sealed class MicrostripPermittivityCalculation : Calculation<MicrostripPermittivityCalculation>, IFormula
+{
+    /// <inheritdoc/>
+    public override CalculationInfo Info { get; } = new(
+        "microstrip_permittivity",
+        "The effective permittivity of a trace above a plane.",
+        Units.One,
+        [
+            Given.Of("width", Units.Millimetre, 0.005, 100, "width of the trace"),
+            Given.Of("height", Units.Millimetre, 0.005, 20, "dielectric between trace and plane"),
+            Given.Of("permittivity", Units.One, 1, 30, "relative permittivity of the dielectric"),
+            Given.Of("thickness", Units.Millimetre, 0, 0.5, "thickness of the copper", 0),
+        ],
+        "Hammerstad and Jensen, Accurate models for microstrip computer-aided design, 1980, with their thickness " +
+            "correction",
+        Maturity.Checked,
+        []);
+
+    /// <inheritdoc/>
+    public static T Evaluate<T>(ReadOnlySpan<T> x)
+        where T : struct, IReal<T> =>
+        Microstrip.Permittivity(x);
+}
