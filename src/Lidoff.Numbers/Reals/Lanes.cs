@@ -6,7 +6,7 @@ namespace Lidoff.Numbers.Reals;
 /// As many doubles as the hardware's vector holds, side by side: a formula at several samples at once. Every lane has
 /// exactly the bits that <see cref="Scalar"/> gives, whatever the width and whatever its neighbours.
 /// </summary>
-public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>
+public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>, ICore<Lanes>
 {
     /// <summary>A constant in every lane.</summary>
     public static implicit operator Lanes(double constant) => new(new Vector<double>(constant));
@@ -30,24 +30,19 @@ public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>
     public static Lanes Sqrt(Lanes x) => new(Vector.SquareRoot(x.Value));
 
     /// <inheritdoc/>
-    public static Lanes Exp(Lanes x) => Each(x, Elementary.Exp);
+    public static Lanes Exp(Lanes x) => Elementary.ExpOf(x);
 
     /// <inheritdoc/>
-    public static Lanes Log(Lanes x) => Each(x, Elementary.Log);
+    public static Lanes Log(Lanes x) => Elementary.LogOf(x);
 
     /// <inheritdoc/>
-    public static Lanes Sin(Lanes x) => Each(x, Elementary.Sin);
+    public static Lanes Sin(Lanes x) => Elementary.SinOf(x);
 
     /// <inheritdoc/>
-    public static Lanes Cos(Lanes x) => Each(x, Elementary.Cos);
+    public static Lanes Cos(Lanes x) => Elementary.CosOf(x);
 
     /// <inheritdoc/>
-    public static Lanes Pow(Lanes x, Lanes y)
-    {
-        Span<double> lanes = stackalloc double[Vector<double>.Count];
-        for (var i = 0; i < lanes.Length; i++) lanes[i] = Elementary.Pow(x.Value[i], y.Value[i]);
-        return new(new Vector<double>(lanes));
-    }
+    public static Lanes Pow(Lanes x, Lanes y) => Elementary.PowOf(x, y);
 
     /// <summary>The smaller; NaN where either is NaN.</summary>
     public static Lanes Min(Lanes a, Lanes b) =>
@@ -63,10 +58,21 @@ public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>
 
     private static Vector<long> NotANumber(Lanes x) => ~Vector.Equals(x.Value, x.Value);
 
-    private static Lanes Each(Lanes x, Func<double, double> function)
-    {
-        Span<double> lanes = stackalloc double[Vector<double>.Count];
-        for (var i = 0; i < lanes.Length; i++) lanes[i] = function(x.Value[i]);
-        return new(new Vector<double>(lanes));
-    }
+    static Lanes ICore<Lanes>.Fma(Lanes a, Lanes b, Lanes c) => new(Vector.FusedMultiplyAdd(a.Value, b.Value, c.Value));
+
+    static Lanes ICore<Lanes>.FromBits(ulong bits) => OfBits(new Vector<ulong>(bits));
+
+    static Lanes ICore<Lanes>.AddBits(Lanes x, Lanes y) => OfBits(BitsOf(x) + BitsOf(y));
+
+    static Lanes ICore<Lanes>.And(Lanes x, Lanes y) => OfBits(BitsOf(x) & BitsOf(y));
+
+    static Lanes ICore<Lanes>.Or(Lanes x, Lanes y) => OfBits(BitsOf(x) | BitsOf(y));
+
+    static Lanes ICore<Lanes>.ShiftLeft(Lanes x, int by) => OfBits(Vector.ShiftLeft(BitsOf(x), by));
+
+    static Lanes ICore<Lanes>.ShiftRight(Lanes x, int by) => OfBits(Vector.ShiftRightLogical(BitsOf(x), by));
+
+    private static Vector<ulong> BitsOf(Lanes x) => Vector.AsVectorUInt64(x.Value);
+
+    private static Lanes OfBits(Vector<ulong> bits) => new(Vector.AsVectorDouble(bits));
 }

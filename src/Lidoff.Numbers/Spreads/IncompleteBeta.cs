@@ -5,17 +5,26 @@ internal static class IncompleteBeta
 {
     private const int MostSteps = 2000;
 
-    /// <summary>I_x(a, b) for x from 0 to 1, a and b above zero.</summary>
-    public static double Regularized(double x, double a, double b)
+    /// <summary>I_x(a, ½) for a above zero, with both x and 1 − x given, because each may be too small to be had from the other.</summary>
+    public static double WithHalf(double x, double oneLessX, double a)
     {
         if (x <= 0) return 0;
-        if (x >= 1) return 1;
-        return x < (a + 1) / (a + b + 2) ? Front(x, a, b) * Fraction(x, a, b) / a : 1 - (Front(x, a, b) * Fraction(1 - x, b, a) / b);
+        if (oneLessX <= 0) return 1;
+        var logX = x > 0.5 ? Elementary.Log1p(-oneLessX) : Elementary.Log(x);
+        var front = Elementary.Exp((a * logX) - LogBetaWithHalf(a)) * Math.Sqrt(oneLessX);
+        return x < (a + 1) / (a + 2.5) ? front * Fraction(x, a, 0.5) / a : 1 - (front * Fraction(oneLessX, 0.5, a) / 0.5);
     }
 
-    private static double Front(double x, double a, double b) => Elementary.Exp(
-        Elementary.LogGamma(a + b) - Elementary.LogGamma(a) - Elementary.LogGamma(b)
-        + (a * Elementary.Log(x)) + (b * Elementary.Log1p(-x)));
+    // ln B(a, ½) = ln Γ(½) − ln(Γ(a + ½)/Γ(a)); for large a the ratio by its own series (from NIST DLMF 5.11.8), since the
+    // difference of two large logarithms would lose digits.
+    private static double LogBetaWithHalf(double a)
+    {
+        const double logRootPi = 0.5723649429247001;
+        if (a < 15) return logRootPi + Elementary.LogGamma(a) - Elementary.LogGamma(a + 0.5);
+        var z = 1 / (a * a);
+        var series = 1.0 / 8 - (z * (1.0 / 192 - (z * (1.0 / 640 - (z * (17.0 / 14336 - (z * 31.0 / 18432)))))));
+        return logRootPi - (0.5 * Elementary.Log(a)) + (series / a);
+    }
 
     // The classical continued fraction (NIST DLMF 8.17.22), evaluated forward by Lentz's method.
     private static double Fraction(double x, double a, double b)

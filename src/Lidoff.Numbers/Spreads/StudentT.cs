@@ -59,9 +59,8 @@ public static class StudentT
 
     private static double AboveOf(double t, double dof)
     {
-        var square = t * t;
-        return square < dof
-            ? 0.5 - (0.5 * IncompleteBeta.Regularized(square / (dof + square), 0.5, dof / 2))
-            : 0.5 * IncompleteBeta.Regularized(dof / (dof + square), dof / 2, 0.5);
+        // t²/ν without overflow or loss at either end.
+        var ratio = t / dof * t;
+        return 0.5 * IncompleteBeta.WithHalf(1 / (1 + ratio), double.IsInfinity(ratio) ? 1 : ratio / (1 + ratio), dof / 2);
     }
 }
