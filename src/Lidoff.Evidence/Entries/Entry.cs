@@ -8,10 +8,11 @@ namespace Lidoff.Evidence.Entries;
 /// <param name="Dossier">Short name of the dossier; empty for what concerns the whole workspace.</param>
 /// <param name="Kind">Name of the evidence kind; kinds this program does not know are kept and shown.</param>
 /// <param name="KindVersion">Version of the kind that wrote the payload, from 1.</param>
-/// <param name="Chain">The writer's chain.</param>
+/// <param name="Chain">The writer's chain: one for each writing process and dossier, 32 hex digits.</param>
 /// <param name="Seq">Place in the chain, from 1.</param>
 /// <param name="Previous">The entry before it in the chain; null for the first.</param>
-/// <param name="Heads">Newest entries of the other chains that the writer had seen, in id order.</param>
+/// <param name="Heads">Newest entries of the dossier's other chains that the writer had seen and that no earlier link of its own
+/// covers, in id order.</param>
 /// <param name="Targets">Entries this one speaks about, in the order given.</param>
 /// <param name="At">When it was written, UTC.</param>
 /// <param name="By">Who wrote it; hostile text.</param>
@@ -28,4 +29,11 @@ public sealed record Entry(
     IReadOnlyList<EntryId> Targets,
     DateTimeOffset At,
     string By,
-    string PayloadHash);
+    string PayloadHash)
+{
+    /// <summary>SHA-256 of the stored files the entry brings with it, hex, in the order given; they travel with it whatever its kind.</summary>
+    public IReadOnlyList<string> Files { get; init; } = [];
+
+    /// <summary>Format of the stored bytes; one above <see cref="EntryCodec.Format"/> was written by a newer program.</summary>
+    public int Format { get; init; } = EntryCodec.Format;
+}
