@@ -1,0 +1,48 @@
+using Lidoff.Numbers;
+
+namespace Lidoff.Seeing.Measuring;
+
+/// <summary>
+/// What is known of the distance between board and entrance pupil: a log-normal belief, laid out as a fixed ladder of distances
+/// with weights. Something that stands h above the board is drawn larger by Z/(Z − h).
+/// </summary>
+internal sealed class CameraDistance
+{
+    /// <summary>Relative standard uncertainty of a typed distance: the pupil sits inside the lens, a centimetre or so from where a ruler starts.</summary>
+    public const double TypedSpread = 0.03;
+
+    /// <summary>
+    /// Where nobody measured it: median 1.5 times the long side of what the picture shows, give or take a factor 1.8 (one standard
+    /// deviation). A phone's wide lens stands at 0.7 of it, a macro lens at three times, a microscope beyond. A prior of ours.
+    /// </summary>
+    public const double UnknownInLongSides = 1.5;
+
+    private const double UnknownSpread = 0.6;
+
+    private CameraDistance(IReadOnlyList<(double Weight, double Mm)> ladder, bool typed)
+    {
+        Ladder = ladder;
+        Typed = typed;
+    }
+
+    /// <summary>Distances, mm, with weights that sum to one.</summary>
+    public IReadOnlyList<(double Weight, double Mm)> Ladder { get; }
+
+    /// <summary>True when a person gave the distance.</summary>
+    public bool Typed { get; }
+
+    /// <summary>The belief for a typed distance, or, for null, for a picture that shows <paramref name="longSideMm"/> along its long side.</summary>
+    /// <param name="typedMm">The typed distance, mm, above <paramref name="tallestMm"/>.</param>
+    /// <param name="longSideMm">Rough length of the picture's long side on the board, mm.</param>
+    /// <param name="tallestMm">Tallest thing measured, mm: the camera is above it.</param>
+    public static CameraDistance From(double? typedMm, double longSideMm, double tallestMm)
+    {
+        var spread = typedMm is null ? UnknownSpread : TypedSpread;
+        var median = (typedMm ?? (UnknownInLongSides * longSideMm) + Math.Max(0, tallestMm)) - Math.Max(0, tallestMm);
+        var steps = Enumerable.Range(-12, 25).Select(step => step / 4.0).ToList();
+        var total = steps.Sum(NormalCurve.Density);
+        return new(
+            [.. steps.Select(z => (NormalCurve.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))],
+            typedMm is not null);
+    }
+}

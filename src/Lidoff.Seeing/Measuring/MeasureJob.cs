@@ -1,0 +1,28 @@
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Seeing.Measuring;
+
+/// <summary>Lengths wanted from one picture, as <c>lidoff measure</c> takes them.</summary>
+public sealed record MeasureJob
+{
+    /// <summary>Standard uncertainty of one clicked coordinate when none is given, px.</summary>
+    public const double DefaultClickPx = 1.0;
+
+    /// <summary>The picture's file as the job names it.</summary>
+    public required string Image { get; init; }
+
+    /// <summary>Known lengths, at least one.</summary>
+    public required IReadOnlyList<ReferenceLength> References { get; init; }
+
+    /// <summary>What to measure, in the order asked; a target that cannot be measured holds its faults instead.</summary>
+    public required IReadOnlyList<AskedTarget> Targets { get; init; }
+
+    /// <summary>Standard uncertainty of each clicked end along the length, px, zero or more.</summary>
+    public double ClickPx { get; init; } = DefaultClickPx;
+
+    /// <summary>Distance from the board to the camera's entrance pupil, mm; null when nobody measured it.</summary>
+    public double? CameraDistanceMm { get; init; }
+
+    /// <summary>Keys the job has and Lidoff does not know, with their place; kept out of the computation.</summary>
+    public IReadOnlyList<string> UnknownKeys { get; init; } = [];
+}

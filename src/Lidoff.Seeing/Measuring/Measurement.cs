@@ -1,0 +1,77 @@
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Standards;
+
+namespace Lidoff.Seeing.Measuring;
+
+/// <summary>Runs a measuring job: the scale once, then each target with its spread, its standard size and its warnings.</summary>
+public static class Measurement
+{
+    // Results are given to 10 nm: below any click, and free of last-bit noise.
+    private const int Decimals = 5;
+
+    // A target this many times the longest reference is always warned about; at a third of it, when the scale is doubtful itself.
+    private const double AlwaysTooLong = 4;
+    private const double TooLongWhenDoubtful = 2.5;
+    private const double DoubtfulScale = 0.01;
+
+    // With a typed camera distance the correction is done; it is worth words when it is large or when its own doubt counts.
+    private const double LargeCorrection = 0.05;
+
+    /// <summary>Measures. Faults of the whole job (a reference that cannot be one) come back together; a bad target carries its own.</summary>
+    public static Outcome<IReadOnlyList<MeasuredTarget>> Run(MeasureJob job, PictureFrame frame)
+    {
+        Guard.NotNull(job);
+        Guard.NotNull(frame);
+        var faults = JobChecks.References(job, frame);
+        if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
+        var targets = job.Targets.Select((target, at) => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, at, job, frame)))).ToList();
+        var tallest = targets.Where(target => target.Length.Ok).Select(target => target.Length.Value.HeightMm).Append(0).Max();
+        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, tallest);
+        MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame))))];
+        return measured;
+    }
+
+    private static MeasuredLength Measure(TargetLength target, ScaleFit scale, PictureFrame frame)
+    {
+        var parts = scale.Length(target);
+        var value = parts.Sum(part => part.Weight * part.Mean);
+        var u = Math.Sqrt(parts.Sum(part => part.Weight * ((part.Sd * part.Sd) + ((part.Mean - value) * (part.Mean - value)))));
+        var (pxPerMm, relative) = scale.Along(target.From, target.To, target.HeightMm);
+        return new(
+            target.Id,
+            Math.Round(value, Decimals),
+            Math.Round(u, Decimals),
+            Math.Round(NormalCurve.Quantile(parts, 0.05), Decimals),
+            Math.Round(NormalCurve.Quantile(parts, 0.95), Decimals),
+            relative,
+            StandardRank.Snap(value, u, StandardSizes.For(target.Id)),
+            Warnings(target, scale, frame, value, pxPerMm, relative));
+    }
+
+    private static List<MeasureWarning> Warnings(
+        TargetLength target, ScaleFit scale, PictureFrame frame, double value, double pxPerMm, double relative)
+    {
+        var warnings = new List<MeasureWarning>();
+        var step = target.HeightMm - scale.ReferenceHeightMm;
+        if (step != 0)
+        {
+            var level = scale.Along(target.From, target.To, scale.ReferenceHeightMm);
+            var shift = (target.From.DistanceTo(target.To) / level.PxPerMm) - value;
+            if (!scale.CameraDistanceKnown) warnings.Add(new(WarningCodes.OtherPlane, SeeingSentences.OtherPlane(step, Math.Abs(shift))));
+            else if (Math.Abs(shift) > LargeCorrection * value) warnings.Add(new(WarningCodes.OtherPlane, SeeingSentences.OtherPlaneCorrected(step, Math.Abs(shift))));
+        }
+
+        if (scale.UnequalAxes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * scale.AxesDifference)));
+        if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
+        var times = target.From.DistanceTo(target.To) / scale.LongestReferencePx;
+        if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && relative > DoubtfulScale))
+        {
+            warnings.Add(new(WarningCodes.ShortReference, SeeingSentences.ShortReference(times)));
+        }
+
+        if (scale.Bent) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * scale.LensGrowth)));
+        if (scale.Tilted) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(100 * scale.SlopeAcross)));
+        if (scale.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * scale.ReferenceSpread)));
+        return warnings;
+    }
+}

@@ -1,0 +1,8 @@
+namespace Lidoff.Seeing.Measuring;
+
+/// <summary>A length to find: its name and its two ends.</summary>
+/// <param name="Id">Name as the asker wrote it; hostile text.</param>
+/// <param name="From">One end.</param>
+/// <param name="To">The other end, at another place.</param>
+/// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
+public sealed record TargetLength(string Id, PixelPoint From, PixelPoint To, double HeightMm = 0);

@@ -1,0 +1,76 @@
+using System.Globalization;
+
+namespace Lidoff.Seeing;
+
+/// <summary>Every sentence of the room See that a person reads.</summary>
+public static class SeeingSentences
+{
+    /// <summary>Target and references at different heights, the camera's distance unknown.</summary>
+    public static string OtherPlane(double stepMm, double shiftMm) =>
+        $"This length stands {Mm(Math.Abs(stepMm))} {(stepMm > 0 ? "above" : "below")} what set the scale. How far away the camera was is not known, so a typical distance "
+        + $"was used: it moved the length by {Mm(shiftMm)}, and the interval is wider for it. Give camera_distance_mm, or a reference at the same height.";
+
+    /// <summary>Target and references at different heights, corrected by a typed distance, and the correction still counts.</summary>
+    public static string OtherPlaneCorrected(double stepMm, double shiftMm) =>
+        $"This length stands {Mm(Math.Abs(stepMm))} {(stepMm > 0 ? "above" : "below")} what set the scale. The camera's distance corrected it by {Mm(shiftMm)}; "
+        + "a wrong distance or height shows in full in that part.";
+
+    /// <summary>Scale differs with direction.</summary>
+    public static string UnequalAxes(double percent) =>
+        $"The references give a scale that differs by {Number(percent, 1)} % between directions, more than their errors: a slanted camera or unequal pixels. "
+        + "Each direction was given its own scale.";
+
+    /// <summary>The orientation tag mirrors the picture.</summary>
+    public static string Mirrored() =>
+        "The picture's orientation tag mirrors it: lengths hold, left and right do not. Check which side of the board it shows.";
+
+    /// <summary>The target is much longer than the longest reference.</summary>
+    public static string ShortReference(double times) =>
+        $"This length is {Number(times, 1)} times as long as the longest reference, whose click error grows with it. Take the longest known length in the picture.";
+
+    /// <summary>Scale changes with the radius.</summary>
+    public static string Lens(double percent) =>
+        $"The references give a scale that changes by {Number(percent, 1)} % from the middle to the edge, as a lens does. It was allowed for; measure near the middle.";
+
+    /// <summary>Scale changes across the picture.</summary>
+    public static string Tilt(double percent) =>
+        $"The references give a scale that changes by {Number(percent, 1)} % across the picture, as under a slanted camera. It was allowed for as far as they tell.";
+
+    /// <summary>References contradict one another.</summary>
+    public static string ReferenceDisagrees(double percent) =>
+        $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.";
+
+    /// <summary>A key that must be there is missing.</summary>
+    public static string Missing(string where, string expected) => $"{where} is missing: expected {expected}.";
+
+    /// <summary>A value of the wrong type or outside its range.</summary>
+    public static string Wrong(string where, string found, string expected) => $"{where} is {Quoted(found)}, which does not fit: expected {expected}.";
+
+    /// <summary>Both ends at one place.</summary>
+    public static string ZeroLength(string where) => $"{where} begins and ends at the same place, so it has no length in the picture.";
+
+    /// <summary>A point beyond the picture.</summary>
+    public static string OutsideFrame(string where, double x, double y, int width, int height) =>
+        $"{where} lies at ({Number(x, 1)}, {Number(y, 1)}), outside the picture of {width} × {height} pixels.";
+
+    /// <summary>Something as tall as the camera is far.</summary>
+    public static string AboveCamera(string where, double heightMm, double cameraMm) =>
+        $"{where} is {Mm(heightMm)}, but the camera was only {Mm(cameraMm)} from the board.";
+
+    /// <summary>No file where the job says one is.</summary>
+    public static string UnknownImage(string name) => $"There is no picture at {Quoted(name)}.";
+
+    /// <summary>A length in mm with a sensible number of digits.</summary>
+    public static string Mm(double mm) => Number(mm, Math.Abs(mm) < 0.1 ? 3 : 2) + " mm";
+
+    /// <summary>A number with at most <paramref name="digits"/> decimals, culture invariant.</summary>
+    public static string Number(double value, int digits) =>
+        Math.Round(value, digits).ToString("0." + new string('#', digits), CultureInfo.InvariantCulture);
+
+    /// <summary>Hostile text cut to what fits a sentence, control characters shown as '·'.</summary>
+    public static string Quoted(string text)
+    {
+        var clean = new string([.. text.Take(60).Select(c => char.IsControl(c) ? '·' : c)]);
+        return "“" + clean + (text.Length > 60 ? "…" : "") + "”";
+    }
+}
