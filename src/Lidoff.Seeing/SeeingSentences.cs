@@ -40,22 +40,16 @@ public static class SeeingSentences
     public static string ReferenceDisagrees(double percent) =>
         $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.";
 
-    /// <summary>A key that must be there is missing.</summary>
-    public static string Missing(string where, string expected) => $"{where} is missing: expected {expected}.";
-
-    /// <summary>A value of the wrong type or outside its range.</summary>
-    public static string Wrong(string where, string found, string expected) => $"{where} is {Quoted(found)}, which does not fit: expected {expected}.";
-
     /// <summary>Both ends at one place.</summary>
-    public static string ZeroLength(string where) => $"{where} begins and ends at the same place, so it has no length in the picture.";
+    public static string ZeroLength(string where) => $"“{where}” and its “to” are the same place, so there is no length between them.";
 
     /// <summary>A point beyond the picture.</summary>
     public static string OutsideFrame(string where, double x, double y, int width, int height) =>
-        $"{where} lies at ({Number(x, 1)}, {Number(y, 1)}), outside the picture of {width} × {height} pixels.";
+        $"“{where}” lies at ({Number(x, 1)}, {Number(y, 1)}), outside the picture of {width} × {height} pixels.";
 
     /// <summary>Something as tall as the camera is far.</summary>
     public static string AboveCamera(string where, double heightMm, double cameraMm) =>
-        $"{where} is {Mm(heightMm)}, but the camera was only {Mm(cameraMm)} from the board.";
+        $"“{where}” is {Mm(heightMm)}, but the camera was only {Mm(cameraMm)} from the board.";
 
     /// <summary>No file where the job says one is.</summary>
     public static string UnknownImage(string name) => $"There is no picture at {Quoted(name)}.";

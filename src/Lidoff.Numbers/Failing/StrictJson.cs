@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -19,29 +18,29 @@ public static class StrictJson
     public static Outcome<JsonElement> Parse(ReadOnlySpan<byte> utf8, int firstLine = 1)
     {
         if (utf8.StartsWith("\uFEFF"u8)) utf8 = utf8[3..];
-        var faults = new List<Fault>();
+        var faults = new List<(long Line, long Column, Fault Fault)>();
         var bytes = utf8.ToArray();
         BlankNotNumbers(bytes, firstLine, faults);
         try
         {
             FindRepeatedAndEndless(bytes, firstLine, faults);
-            if (faults.Count > 0) return Outcome<JsonElement>.Failed(Ordered(faults));
+            if (faults.Count > 0) return Refused(faults);
             using var document = JsonDocument.Parse(bytes);
             return document.RootElement.Clone();
         }
         catch (JsonException failure)
         {
-            var line = firstLine + (failure.LineNumber ?? 0);
-            faults.Add(new($"line {line}", "JSON", StrictJsonSentences.NotJson(line, (failure.BytePositionInLine ?? 0) + 1)));
-            return Outcome<JsonElement>.Failed(Ordered(faults));
+            var (line, column) = (firstLine + (failure.LineNumber ?? 0), (failure.BytePositionInLine ?? 0) + 1);
+            faults.Add((line, column, StrictJsonSentences.NotJson(line, column)));
+            return Refused(faults);
         }
     }
 
-    private static List<Fault> Ordered(List<Fault> faults) =>
-        [.. faults.OrderBy(fault => int.Parse(fault.Where.AsSpan(5, (fault.Where + ",").IndexOf(',', StringComparison.Ordinal) - 5), CultureInfo.InvariantCulture))];
+    private static Outcome<JsonElement> Refused(List<(long Line, long Column, Fault Fault)> faults) =>
+        Outcome<JsonElement>.Failed([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column).Select(fault => fault.Fault)]);
 
     /// <summary>Replaces bare words that other programs write for "no number" by blanks and a null, so that reading can go on.</summary>
-    private static void BlankNotNumbers(byte[] bytes, int firstLine, List<Fault> faults)
+    private static void BlankNotNumbers(byte[] bytes, int firstLine, List<(long Line, long Column, Fault Fault)> faults)
     {
         var (line, lineStart, inText) = (firstLine, 0, false);
         for (var i = 0; i < bytes.Length; i++)
@@ -58,7 +57,7 @@ public static class StrictJson
             foreach (var word in NotNumbers)
             {
                 if (!bytes.AsSpan(i).StartsWith(Encoding.ASCII.GetBytes(word))) continue;
-                faults.Add(new($"line {line}, character {i - lineStart + 1}", "a finite number", StrictJsonSentences.NotFinite(line, i - lineStart + 1, word)));
+                faults.Add((line, i - lineStart + 1, StrictJsonSentences.NotFinite(line, i - lineStart + 1, word)));
                 // A lone zero padded with blanks reads as a number of any kind; "NaN" has three letters, so it always fits.
                 bytes.AsSpan(i, word.Length).Fill((byte)' ');
                 bytes[i] = (byte)'0';
@@ -68,7 +67,7 @@ public static class StrictJson
         }
     }
 
-    private static void FindRepeatedAndEndless(byte[] bytes, int firstLine, List<Fault> faults)
+    private static void FindRepeatedAndEndless(byte[] bytes, int firstLine, List<(long Line, long Column, Fault Fault)> faults)
     {
         var reader = new Utf8JsonReader(bytes);
         var keys = new Stack<HashSet<string>>();
@@ -84,11 +83,11 @@ public static class StrictJson
                     break;
                 case JsonTokenType.PropertyName when !keys.Peek().Add(reader.GetString()!):
                     var (line, column) = Place(bytes, reader.TokenStartIndex, firstLine);
-                    faults.Add(new($"line {line}, character {column}", "each key once", StrictJsonSentences.Repeated(line, column, reader.GetString()!)));
+                    faults.Add((line, column, StrictJsonSentences.Repeated(line, column, reader.GetString()!)));
                     break;
                 case JsonTokenType.Number when !reader.TryGetDouble(out var value) || !double.IsFinite(value):
                     (line, column) = Place(bytes, reader.TokenStartIndex, firstLine);
-                    faults.Add(new($"line {line}, character {column}", "a finite number", StrictJsonSentences.NotFinite(line, column, Encoding.ASCII.GetString(reader.ValueSpan))));
+                    faults.Add((line, column, StrictJsonSentences.NotFinite(line, column, Encoding.ASCII.GetString(reader.ValueSpan))));
                     break;
                 default:
                     break;

@@ -1,4 +1,5 @@
 using Lidoff.Numbers;
+using Lidoff.Numbers.Spreads;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -40,9 +41,9 @@ internal sealed class CameraDistance
         var spread = typedMm is null ? UnknownSpread : TypedSpread;
         var median = (typedMm ?? (UnknownInLongSides * longSideMm) + Math.Max(0, tallestMm)) - Math.Max(0, tallestMm);
         var steps = Enumerable.Range(-12, 25).Select(step => step / 4.0).ToList();
-        var total = steps.Sum(NormalCurve.Density);
+        var total = steps.Sum(NormalDistribution.Density);
         return new(
-            [.. steps.Select(z => (NormalCurve.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))],
+            [.. steps.Select(z => (NormalDistribution.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))],
             typedMm is not null);
     }
 }

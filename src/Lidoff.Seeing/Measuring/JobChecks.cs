@@ -12,17 +12,17 @@ internal static class JobChecks
         for (var i = 0; i < job.References.Count; i++)
         {
             var reference = job.References[i];
-            Chord(faults, $"reference[{i}]", reference.From, reference.To, reference.HeightMm, job, frame);
+            Chord(faults, $"reference[{i}].", reference.From, reference.To, reference.HeightMm, job, frame);
         }
 
         return faults;
     }
 
     /// <summary>The target, or every fault of it.</summary>
-    public static Outcome<TargetLength> Target(TargetLength target, int at, MeasureJob job, PictureFrame frame)
+    public static Outcome<TargetLength> Target(TargetLength target, MeasureJob job, PictureFrame frame)
     {
         var faults = new List<Fault>();
-        Chord(faults, $"target[{at}]", target.From, target.To, target.HeightMm, job, frame);
+        Chord(faults, "", target.From, target.To, target.HeightMm, job, frame);
         return faults.Count == 0 ? target : Outcome<TargetLength>.Failed(faults);
     }
 
@@ -32,15 +32,15 @@ internal static class JobChecks
         {
             if (frame.Holds(point)) continue;
             faults.Add(new(
-                $"{where}.{name}",
+                where + name,
                 $"a place within {frame.Width} × {frame.Height} pixels",
-                SeeingSentences.OutsideFrame($"{where}.{name}", point.X, point.Y, frame.Width, frame.Height)));
+                SeeingSentences.OutsideFrame(where + name, point.X, point.Y, frame.Width, frame.Height)));
         }
 
-        if (from == to) faults.Add(new(where, "two different places", SeeingSentences.ZeroLength(where)));
+        if (from == to) faults.Add(new(where + "to", "another place than from", SeeingSentences.ZeroLength(where + "from")));
         if (job.CameraDistanceMm is { } camera && heightMm >= camera)
         {
-            faults.Add(new($"{where}.height_mm", "a height below the camera", SeeingSentences.AboveCamera($"{where}.height_mm", heightMm, camera)));
+            faults.Add(new(where + "height_mm", "a height below the camera", SeeingSentences.AboveCamera(where + "height_mm", heightMm, camera)));
         }
     }
 }

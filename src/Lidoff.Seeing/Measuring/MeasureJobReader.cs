@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Lidoff.Evidence.Entries;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Seeing.Measuring;
@@ -15,53 +16,65 @@ public static class MeasureJobReader
     private static readonly string[] TargetKeys = ["id", "from", "to", "height_mm"];
 
     /// <summary>Reads a job.</summary>
-    public static Outcome<MeasureJob> Read(ReadOnlySpan<byte> utf8)
-    {
-        var parsed = StrictJson.Parse(utf8);
-        return parsed.Ok ? Read(parsed.Value) : Outcome<MeasureJob>.Failed(parsed.Faults);
-    }
+    public static Outcome<MeasureJob> Read(ReadOnlySpan<byte> utf8) => StrictJson.Parse(utf8).Then(Read);
 
     private static Outcome<MeasureJob> Read(JsonElement root)
     {
-        if (root.ValueKind != JsonValueKind.Object)
+        var reader = new PayloadReader(root);
+        var unknown = new List<string>();
+        Unknown(root, "", JobKeys, unknown);
+        var image = reader.Text("image");
+        var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative) ?? MeasureJob.DefaultClickPx;
+        var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
+        var references = reader.Inners("reference", least: 1).Select(Reference).ToList();
+        if (reader.Raw("reference") is { ValueKind: JsonValueKind.Array } list) UnknownIn(list, "reference", ReferenceKeys, unknown);
+        var targets = new List<AskedTarget>();
+        if (reader.Raw("target") is { ValueKind: JsonValueKind.Array } asked && asked.GetArrayLength() > 0)
         {
-            return new Fault("the job", "an object with image, reference and target", SeeingSentences.Wrong("The job", Found(root), "an object with image, reference and target"));
+            UnknownIn(asked, "target", TargetKeys, unknown);
+            targets.AddRange(asked.EnumerateArray().Select(Target));
+        }
+        else
+        {
+            reader.Fail("target", "a list of at least one length to find");
         }
 
-        var faults = new List<Fault>();
-        var unknown = new List<string>();
-        var job = new JsonFields("", root, faults, unknown, JobKeys);
-        var image = job.Text("image", "the picture's file name");
-        var click = job.Number("click_u_px", "a number of zero or more, px", value => value >= 0, MeasureJob.DefaultClickPx);
-        var camera = job.Optional("camera_distance_mm", "a number above zero, mm, or null", value => value > 0);
-        var references = job.List("reference", "a list with at least one known length", least: 1)
-            .Select((item, at) => Reference(new($"reference[{at}]", item, faults, unknown, ReferenceKeys))).ToList();
-        var targets = job.List("target", "a list with at least one length to find", least: 1)
-            .Select((item, at) => Target(item, at, unknown)).ToList();
-        return faults.Count > 0
-            ? Outcome<MeasureJob>.Failed(faults)
-            : new MeasureJob
-            {
-                Image = image, References = references, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
-            };
+        return reader.Done(() => new MeasureJob
+        {
+            Image = image, References = references, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
+        });
     }
 
-    private static ReferenceLength Reference(JsonFields fields) => new(
-        fields.Point("from"),
-        fields.Point("to"),
-        fields.Number("length_mm", "a length above zero, mm", value => value > 0),
-        fields.Number("u_mm", "a standard uncertainty of zero or more, mm", value => value >= 0, 0),
-        fields.Number("height_mm", "a height above the board, mm", _ => true, 0));
+    private static ReferenceLength Reference(PayloadReader reader) => new(
+        Point(reader, "from"),
+        Point(reader, "to"),
+        reader.Number("length_mm", NumberRange.Positive),
+        reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? 0,
+        reader.OptionalNumber("height_mm") ?? 0);
 
-    private static AskedTarget Target(JsonElement item, int at, List<string> unknown)
+    private static AskedTarget Target(JsonElement item, int at)
     {
-        var faults = new List<Fault>();
-        var fields = new JsonFields($"target[{at}]", item, faults, unknown, TargetKeys);
-        var id = fields.Text("id", "a name, text");
-        var target = new TargetLength(id, fields.Point("from"), fields.Point("to"), fields.Number("height_mm", "a height above the board, mm", _ => true, 0));
-        var name = id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture);
-        return new(name, faults.Count > 0 ? Outcome<TargetLength>.Failed(faults) : target);
+        var reader = new PayloadReader(item);
+        var id = reader.Text("id");
+        var target = new TargetLength(id, Point(reader, "from"), Point(reader, "to"), reader.OptionalNumber("height_mm") ?? 0);
+        return new(id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture), reader.Done(() => target));
     }
 
-    private static string Found(JsonElement element) => element.GetRawText();
+    private static PixelPoint Point(PayloadReader reader, string key)
+    {
+        var (x, y) = reader.Point(key);
+        return new(x, y);
+    }
+
+    private static void UnknownIn(JsonElement list, string place, string[] known, List<string> unknown)
+    {
+        var at = 0;
+        foreach (var item in list.EnumerateArray()) Unknown(item, string.Create(CultureInfo.InvariantCulture, $"{place}[{at++}]."), known, unknown);
+    }
+
+    private static void Unknown(JsonElement item, string place, string[] known, List<string> unknown)
+    {
+        if (item.ValueKind != JsonValueKind.Object) return;
+        unknown.AddRange(item.EnumerateObject().Where(property => !known.Contains(property.Name)).Select(property => place + property.Name));
+    }
 }

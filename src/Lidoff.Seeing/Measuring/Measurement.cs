@@ -24,7 +24,7 @@ public static class Measurement
         Guard.NotNull(frame);
         var faults = JobChecks.References(job, frame);
         if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
-        var targets = job.Targets.Select((target, at) => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, at, job, frame)))).ToList();
+        var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, job, frame)))).ToList();
         var tallest = targets.Where(target => target.Length.Ok).Select(target => target.Length.Value.HeightMm).Append(0).Max();
         var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, tallest);
         MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame))))];
@@ -41,8 +41,8 @@ public static class Measurement
             target.Id,
             Math.Round(value, Decimals),
             Math.Round(u, Decimals),
-            Math.Round(NormalCurve.Quantile(parts, 0.05), Decimals),
-            Math.Round(NormalCurve.Quantile(parts, 0.95), Decimals),
+            Math.Round(NormalMixture.Quantile(parts, 0.05), Decimals),
+            Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
             relative,
             StandardRank.Snap(value, u, StandardSizes.For(target.Id)),
             Warnings(target, scale, frame, value, pxPerMm, relative));

@@ -49,7 +49,7 @@ public sealed class ScaleFit
         if (BestMisfit(chosen.Fits) > limit) chosen = tried.MaxBy(candidate => Evidence(candidate.Fits));
         shape = chosen.Shape;
         var misfit = BestMisfit(chosen.Fits);
-        Disagrees = misfit > limit || (shape.Free > 0 && Spread() > BelievableWarp) ||
+        Disagrees = misfit > limit || (shape.Free > 0 && references.Count == 2 && Spread() > BelievableWarp) ||
             ((shape.Tilt || shape.Lens) && references.Count <= EnoughForWarp);
         inflation = misfit > limit ? Math.Sqrt(misfit / (references.Count - 1)) : 1;
         var best = chosen.Fits.Max(fit => fit.Fit.LogEvidence);

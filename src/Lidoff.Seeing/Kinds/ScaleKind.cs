@@ -1,0 +1,47 @@
+using System.Text.Json;
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring;
+
+namespace Lidoff.Seeing.Kinds;
+
+/// <summary>A known length in a picture; several of one picture together make its scale.</summary>
+public sealed class ScaleKind : EvidenceKind<ScaleSighting>
+{
+    /// <inheritdoc/>
+    public override string Name => "scale";
+
+    /// <inheritdoc/>
+    public override EntryRole Role => EntryRole.Sighting;
+
+    /// <inheritdoc/>
+    public override string Room => "See";
+
+    /// <inheritdoc/>
+    public override string Says => "A known length in a picture; several of one picture together make its scale.";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<KindKey> Keys { get; } =
+    [
+        new("picture", "text", true, "file name, entry id or the first digits of the file's hash"),
+        new("from", "point", true, "one end, px from the picture's top left corner"),
+        new("to", "point", true, "the other end"),
+        new("length_mm", "number", true, "its length, mm, above zero"),
+        new("u_mm", "number", false, "standard uncertainty of the length, mm (default 0)"),
+        new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
+        new("camera_distance_mm", "number", false, "distance from board to camera, mm"),
+    ];
+
+    /// <inheritdoc/>
+    public override Outcome<ScaleSighting> Read(JsonElement payload, int version)
+    {
+        var reader = new PayloadReader(payload);
+        var picture = reader.Text("picture", 255);
+        var (from, to) = Ends.Read(reader);
+        var length = reader.Number("length_mm", NumberRange.Positive);
+        var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? 0;
+        var height = reader.OptionalNumber("height_mm") ?? 0;
+        var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
+        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height), camera));
+    }
+}

@@ -1,0 +1,124 @@
+using System.Text.Json;
+using Lidoff.Evidence.Entries;
+using Lidoff.Seeing.Kinds;
+
+namespace Lidoff.Seeing.Tests.Kinds;
+
+public sealed class KindTests
+{
+    [Fact]
+    public void The_contracts_mark_line_reads()
+    {
+        var mark = Read(new MarkKind(), """{"kind":"mark","spot":"U3","specimen":"A","lines":["N52832","QFAA?0"],"instrument":"eye"}""");
+        Assert.Equal("U3", mark.Spot);
+        Assert.Equal("N52832/QFAA?0", mark.Text);
+        Assert.False(mark.Lines[0].IsLattice);
+    }
+
+    [Fact]
+    public void A_lattice_keeps_its_alternatives_and_never_dresses_up_a_guess()
+    {
+        var mark = Read(new MarkKind(), """{"spot":"U3","lines":[[[["N",0.98],["H",0.01]],[["5",0.4],["S",0.35]]],"QFAA"]}""");
+        Assert.Equal("N?/QFAA", mark.Text);
+        Assert.Equal([new MarkGlyph("5", 0.4), new MarkGlyph("S", 0.35)], mark.Lines[0].Places[1].Top);
+        Assert.Equal(mark, Read(new MarkKind(), """{"spot":"U3","lines":[[[["N",0.98],["H",0.01]],[["5",0.4],["S",0.35]]],"QFAA"]}"""));
+    }
+
+    [Theory]
+    [InlineData("""{"spot":"U3"}""", "\"lines\" should be a list of 1 to 20 lines.")]
+    [InlineData("""{"spot":"U3","lines":[]}""", "\"lines\" should be a list of 1 to 20 lines.")]
+    [InlineData("""{"spot":"U3","lines":[7]}""", "\"lines[0]\" should be a text or a list of places.")]
+    [InlineData("""{"spot":"U3","lines":["A",[[["N",0.9],["M",0.2]]]]}""", "\"lines[1][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
+    [InlineData("""{"spot":"U3","lines":[[[["NN",0.9]]]]}""", "\"lines[0][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
+    public void A_bad_mark_gives_its_sentence(string line, string say) => Assert.Equal(say, Assert.Single(Refused(new MarkKind(), line)));
+
+    [Fact]
+    public void The_contracts_body_line_reads()
+    {
+        var body = Read(new BodyKind(), """{"kind":"body","spot":"U3","mm":[6.00,6.01],"u_mm":0.02}""");
+        Assert.Equal(new BodySighting("U3", 6.00, 6.01, 0.02, null), body);
+        Assert.Equal((6.01, 6.00), (body.LengthMm, body.WidthMm));
+    }
+
+    [Fact]
+    public void A_body_without_doubt_is_a_callipers()
+    {
+        // Common practice after DIN 862: ±0.02 mm outside as a rectangle (checkbook divisor 1/sqrt3: 0.01155), 0.01 repeatability.
+        var u = Read(new BodyKind(), """{"spot":"U3","mm":[2,2]}""").UMm;
+        Assert.Equal(Math.Sqrt((0.01155 * 0.01155) + (0.01 * 0.01)), u, 3);
+    }
+
+    [Fact]
+    public void All_faults_of_a_line_come_at_once()
+    {
+        Assert.Equal(
+            [
+                "\"spot\" is missing; it should be a text of 1 to 40 characters.",
+                "\"mm\" should be two numbers [a, b], each a number above 0, but here it is [0,-1].",
+                "\"u_mm\" should be a number of 0 or more, but here it is \"0,02\".",
+            ],
+            Refused(new BodyKind(), """{"mm":[0,-1],"u_mm":"0,02"}"""));
+    }
+
+    [Fact]
+    public void A_scale_reads_and_two_equal_ends_are_refused()
+    {
+        var scale = Read(new ScaleKind(), """{"picture":"tag.jpg","from":[1500,311],"to":[1500,3112],"length_mm":26,"u_mm":0.05}""");
+        Assert.Equal(2801, scale.Reference.From.DistanceTo(scale.Reference.To));
+        Assert.Equal(
+            ["\"to\" should be another place than \"from\": between equal places there is no length."],
+            Refused(new ScaleKind(), """{"picture":"tag.jpg","from":[1,2],"to":[1,2],"length_mm":26}"""));
+    }
+
+    [Fact]
+    public void A_spot_is_pointed_at_with_a_place_or_a_box_in_a_picture()
+    {
+        Assert.Equal(new(10, 20), Read(new SpotKind(), """{"spot":"U3","picture":"p.jpg","at":[10,20],"role":"radio","why":"crystal beside it","class":"chip"}""").At);
+        Assert.Equal(4, Read(new SpotKind(), """{"spot":"U3","picture":"p.jpg","box":[1,2,3,4]}""").Box!.Value.Height);
+        Assert.Null(Read(new SpotKind(), """{"spot":"GLUE1","role":"holds the cell"}""").At);
+        Assert.Equal(
+            ["\"box\" should be x, y, width and height with width and height above zero.", "\"picture\" should be the picture in which the spot was pointed at."],
+            Refused(new SpotKind(), """{"spot":"U3","box":[1,2,0,4]}"""));
+    }
+
+    [Fact]
+    public void A_length_comes_from_a_picture_or_an_instrument_never_both()
+    {
+        Assert.Equal(1.0, Read(new LengthKind(), """{"spot":"U3","what":"width","picture":"p.jpg","from":[1,2],"to":[3,4]}""").InPicture!.ClickPx);
+        Assert.Equal(new(6.01, 0.02, "calliper"), Read(new LengthKind(), """{"spot":"U3","what":"width","mm":6.01,"u_mm":0.02,"instrument":"calliper"}""").ByInstrument);
+        Assert.Equal(
+            ["\"mm\" should be left out when a picture with from and to is given: a length has one origin."],
+            Refused(new LengthKind(), """{"spot":"U3","what":"width","mm":6.01,"picture":"p.jpg","from":[1,2],"to":[3,4]}"""));
+    }
+
+    [Fact]
+    public void A_picture_names_its_file_and_side()
+    {
+        var picture = Read(new PictureKind(), """{"file":"tag.jpg","side":"bottom","zoom":"2x","light":"ring"}""");
+        Assert.Equal((BoardSide.Bottom, "2x", ""), (picture.Side, picture.Zoom, picture.Camera));
+        Assert.Equal(["\"side\" should be one of top, bottom, edge, other, but here it is \"front\"."], Refused(new PictureKind(), """{"file":"tag.jpg","side":"front"}"""));
+    }
+
+    [Fact]
+    public void A_pitch_says_over_how_many_leads()
+    {
+        Assert.Equal(new PitchSighting("J1", 1.25, 0.004, 14), Read(new PitchKind(), """{"spot":"J1","mm":1.25,"u_mm":0.004,"leads":14}"""));
+        Assert.Equal(["\"leads\" should be a whole number from 2 to 10000, but here it is 1."], Refused(new PitchKind(), """{"spot":"J1","mm":1.25,"leads":1}"""));
+    }
+
+    private static T Read<T>(EvidenceKind<T> kind, string line)
+        where T : class
+    {
+        using var document = JsonDocument.Parse(line);
+        var outcome = kind.Read(document.RootElement, kind.Version);
+        Assert.True(outcome.Ok, outcome.Ok ? "" : outcome.Faults[0].Say);
+        return outcome.Value;
+    }
+
+    private static string[] Refused<T>(EvidenceKind<T> kind, string line)
+        where T : class
+    {
+        using var document = JsonDocument.Parse(line);
+        return [.. kind.Read(document.RootElement, kind.Version).Faults.Select(fault => fault.Say)];
+    }
+}

@@ -1,0 +1,96 @@
+using Lidoff.Seeing.Measuring;
+
+namespace Lidoff.Seeing.Tests.Measuring;
+
+public sealed class WarningTests
+{
+    private static readonly TargetLength Along = new("t", new(1000, 1000), new(2000, 1000));
+    private static readonly TargetLength Down = new("t", new(1000, 1000), new(1000, 2000));
+
+    [Fact]
+    public void Unequal_axes_are_told_and_each_direction_keeps_its_own_scale()
+    {
+        // 100 px/mm across, 96 px/mm down: 4 % as in a picture taken at a slant of 16°.
+        ReferenceLength[] references = [Measured.Reference(500, 1500, 2500, 1500, 20), Measured.Reference(1500, 500, 1500, 2420, 20)];
+        var along = Measured.One(references, Along);
+        var down = Measured.One(references, Down);
+        Assert.Equal("unequal-axes", Assert.Single(along.Warnings).Code);
+        Assert.Contains("differs by 4", along.Warnings[0].Say, StringComparison.Ordinal);
+        Assert.Equal(10, along.ValueMm, 1);
+        Assert.InRange(down.LowMm, 10.3, 1000 / 96.0);
+        Assert.InRange(down.HighMm, 1000 / 96.0, 10.5);
+    }
+
+    [Fact]
+    public void A_mirrored_picture_is_told()
+    {
+        var length = Measured.One([Measured.Reference(500, 1500, 2500, 1500, 20)], Along, frame: new(4000, 3000, Mirrored: true));
+        Assert.Equal(["mirrored"], length.Warnings.Select(warning => warning.Code));
+    }
+
+    [Fact]
+    public void A_base_of_one_pitch_under_a_board_edge_is_too_short()
+    {
+        // The published case: 2.54 mm taken once made a board of 1.35 in read 1.42 in, 5 % off (esawdust.com). At 20 px/mm one
+        // click pair on 50.8 px is 2.8 %, so the true 34.29 mm must lie within two standard uncertainties of the 36.07 mm.
+        var length = Measured.One([Measured.Reference(100, 100, 150.8, 100, 2.54)], new("edge", new(100, 200), new(100 + (36.07 * 20), 200)));
+        Assert.Equal(["short-reference"], length.Warnings.Select(warning => warning.Code));
+        Assert.StartsWith("This length is 14.2 times as long as the longest reference", length.Warnings[0].Say, StringComparison.Ordinal);
+        Assert.InRange(34.29, length.ValueMm - (2 * length.UMm), length.ValueMm);
+    }
+
+    [Fact]
+    public void A_mistyped_reference_disagrees_and_widens_the_interval()
+    {
+        // Two parallel rows side by side: 1.27 mm pitch taken for 1.25 mm over 16 gaps.
+        ReferenceLength[] references = [Measured.Reference(500, 1500, 2500, 1500, 20), Measured.Reference(500, 1600, 2532, 1600, 20)];
+        var length = Measured.One(references, Along);
+        Assert.Equal(["reference-disagrees"], length.Warnings.Select(warning => warning.Code));
+        Assert.InRange(10.0, length.LowMm, length.HighMm);
+        Assert.InRange(1000 / 101.6, length.LowMm, length.HighMm);
+    }
+
+    [Fact]
+    public void A_scale_that_grows_steadily_across_the_picture_is_a_tilt()
+    {
+        // A plane under x = X/(1 − gX): local scale 100(1 + 2gX) along x and 100(1 + gX) across it; four rows of 5 mm.
+        ReferenceLength[] references =
+        [
+            .. new[] { -15.0, -5, 5, 15 }.Select(at => Measured.Reference(2000 + Px(at - 2.5), 1500, 2000 + Px(at + 2.5), 1500, 5)),
+            .. new[] { -15.0, 15 }.Select(at => Measured.Reference(2000 + Px(at), 1500 - Across(at, 2.5), 2000 + Px(at), 1500 + Across(at, 2.5), 5)),
+        ];
+        var far = Measured.One(references, new("t", new(2000 + Px(10), 1600), new(2000 + Px(18), 1600)));
+        Assert.Equal(["tilt"], far.Warnings.Select(warning => warning.Code));
+        Assert.InRange(8, far.LowMm, far.HighMm);
+
+        static double Px(double mm) => 100 * mm / (1 - (0.003 * mm));
+        static double Across(double atMm, double mm) => 100 * mm / (1 - (0.003 * atMm));
+    }
+
+    [Fact]
+    public void A_barrel_lens_is_told_and_allowed_for()
+    {
+        // x' = X(1 − 0.03 r²), r in half long sides: five rows of 4 mm along the middle line, 100 px/mm there.
+        ReferenceLength[] references =
+        [
+            .. new[] { -17.0, -9, 0, 9, 17 }.Select(at => Measured.Reference(2000 + Px(at - 2), 1500, 2000 + Px(at + 2), 1500, 4)),
+        ];
+        var edge = Measured.One(references, new("t", new(2000 + Px(12), 1500), new(2000 + Px(19), 1500)));
+        Assert.Equal(["lens"], edge.Warnings.Select(warning => warning.Code));
+        Assert.InRange(7, edge.LowMm, edge.HighMm);
+
+        static double Px(double mm) => 100 * mm * (1 - (0.03 * mm * mm / 400));
+    }
+
+    [Fact]
+    public void Clean_pictures_bring_no_warning_with_one_two_or_six_references()
+    {
+        ReferenceLength[] references =
+        [
+            Measured.Reference(500, 1500, 2500, 1500, 20, 0.02), Measured.Reference(1500, 400, 1500, 2400, 20, 0.02),
+            Measured.Reference(100, 100, 3900, 100, 38, 0.02), Measured.Reference(100, 100, 100, 2900, 28, 0.02),
+            Measured.Reference(3900, 100, 3900, 2900, 28, 0.02), Measured.Reference(100, 2900, 3900, 2900, 38, 0.02),
+        ];
+        foreach (var count in new[] { 1, 2, 6 }) Assert.Empty(Measured.One(references[..count], Along).Warnings);
+    }
+}
