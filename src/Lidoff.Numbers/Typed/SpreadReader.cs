@@ -132,7 +132,7 @@ internal sealed class SpreadReader(TypedText typed, Unit? expected, string where
     private static double Si(NumberScan scan, Unit unit) => scan.Number("", []).InSi(unit);
 
     private Outcome<TypedSpread> Spread(SpreadShape shape, double centre, double u, double? least, double? most, Unit unit, bool unitTyped) =>
-        double.IsFinite(centre) && double.IsFinite(u) && double.IsFinite(least ?? 0) && double.IsFinite(most ?? 0)
+        double.IsFinite(centre) && double.IsFinite(u) && double.IsFinite((most ?? 0) - (least ?? 0))
             ? new TypedSpread(shape, centre, u, least ?? centre, most ?? centre, unit, unitTyped, typed.Raw, typed.Remarks)
             : TypedSentences.OutOfRange(where, typed.Raw.Trim());
 }

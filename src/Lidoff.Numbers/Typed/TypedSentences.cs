@@ -134,6 +134,19 @@ public static class TypedSentences
     public static Fault EightBitAddress(string where, string typed, int value) =>
         new(where, $"0x{value >> 1:X2}", $"\"{typed}\" has more than 7 bits. Is it the 8-bit form of 0x{value >> 1:X2}, with the {((value & 1) == 0 ? "write" : "read")} bit behind it?");
 
+    /// <summary>A column without a file or without a name.</summary>
+    public static Fault ColumnForm(string where, string typed) => new(where, "file.csv#column", $"\"{typed}\" should name a file and a column: file.csv#column.");
+
+    /// <summary>A column where no file can be read.</summary>
+    public static Fault NoFilesHere(string where, string typed) => new(where, "a value", $"\"{typed}\" names a file, and here no file can be read.");
+
+    /// <summary>A column without numbers.</summary>
+    public static Fault EmptyColumn(string where, string typed) => new(where, "at least one number", $"The column \"{typed}\" holds no number.");
+
+    /// <summary>A column with NaN or infinity.</summary>
+    public static Fault ColumnNotFinite(string where, string typed, int row) =>
+        new(where, "finite numbers", $"Number {row.ToString(CultureInfo.InvariantCulture)} of the column \"{typed}\" is not finite.");
+
     private static string Root(Unit unit) => UnitSymbols.Prefixed.Values.FirstOrDefault(atom => atom.Dimension == unit.Dimension)?.Symbol ?? unit.Symbol;
 
     private static string Short(string plain)
