@@ -1,34 +1,20 @@
-using Lidoff.Numbers.Failing;
+using Lidoff.Evidence.Registering;
 
 namespace Lidoff.Reckoning;
 
-/// <summary>
-/// Every calculation there is, found by type: a public sealed class with a public parameterless constructor that derives
-/// from <see cref="Calculation{TSelf}"/>. Adding one touches no existing file.
-/// </summary>
-public sealed class Calculations
+/// <summary>Every calculation of this room, found by type: adding one adds a file and touches none.</summary>
+public static class Calculations
 {
     private const int MostNeighbours = 3;
 
-    private readonly SortedDictionary<string, Calculation> byName = new(StringComparer.Ordinal);
+    private static readonly Registry<Calculation> Found = Registry.Of<Calculation>(item => item.Info.Name, typeof(Calculations).Assembly);
 
-    /// <summary>The calculations given; two of one name are a programmer's mistake.</summary>
-    public Calculations(IEnumerable<Calculation> items)
-    {
-        foreach (var item in Guard.NotNull(items)) Guard.That(byName.TryAdd(item.Info.Name, item), "one calculation of the name " + item.Info.Name);
-    }
-
-    /// <summary>All calculations of this room.</summary>
-    public static Calculations All { get; } = new(typeof(Calculations).Assembly.GetTypes()
-        .Where(type => type.IsSubclassOf(typeof(Calculation)) && !type.IsAbstract)
-        .Select(type => (Calculation)Activator.CreateInstance(type)!));
-
-    /// <summary>In the order of their names.</summary>
-    public IReadOnlyCollection<Calculation> Items => byName.Values;
+    /// <summary>All of them, in the order of their names.</summary>
+    public static IReadOnlyList<Calculation> All => Found.Items;
 
     /// <summary>The calculation of that exact name; null when there is none.</summary>
-    public Calculation? Find(string name) => byName.GetValueOrDefault(name);
+    public static Calculation? Find(string name) => Found.TryFind(name, out var item) ? item : null;
 
     /// <summary>Names that may have been meant: those that hold the text, then those that differ least from it.</summary>
-    public IReadOnlyList<string> Nearest(string name) => NameDistance.Nearest(name, byName.Keys, MostNeighbours);
+    public static IReadOnlyList<string> Nearest(string name) => NameDistance.Nearest(name, All.Select(item => item.Info.Name), MostNeighbours);
 }

@@ -3,13 +3,13 @@ namespace Lidoff.Reckoning;
 /// <summary>How far two names are apart, for offering what may have been meant.</summary>
 internal static class NameDistance
 {
-    /// <summary>At most <paramref name="most"/> of the known names, nearest first; names further off than half their length are left out.</summary>
+    /// <summary>At most <paramref name="most"/> of the known names, nearest first; names further off than a third of their length are left out.</summary>
     public static IReadOnlyList<string> Nearest(string name, IEnumerable<string> known, int most)
     {
         var plain = name.Trim().ToLowerInvariant().Replace('-', '_').Replace(' ', '_');
         return [.. known
             .Select(candidate => (candidate, distance: plain.Length >= 3 && candidate.Contains(plain, StringComparison.Ordinal) ? 0 : Between(plain, candidate)))
-            .Where(pair => pair.distance <= Math.Max(2, pair.candidate.Length / 2))
+            .Where(pair => pair.distance <= Math.Max(2, pair.candidate.Length / 3))
             .OrderBy(pair => pair.distance).ThenBy(pair => pair.candidate, StringComparer.Ordinal)
             .Take(most).Select(pair => pair.candidate)];
     }

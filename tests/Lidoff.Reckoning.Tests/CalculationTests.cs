@@ -9,13 +9,13 @@ public sealed class CalculationTests
 {
     private static readonly string[] Origins = ["published", "independent", "practice", "memory"];
 
-    public static TheoryData<string> Names => [.. Calculations.All.Items.Select(item => item.Info.Name)];
+    public static TheoryData<string> Names => [.. Calculations.All.Select(item => item.Info.Name)];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void It_agrees_with_every_value_from_outside(string name)
     {
-        var calculation = Calculations.All.Find(name)!;
+        var calculation = Calculations.Find(name)!;
         var info = calculation.Info;
         var rows = ReferenceTable.Of(info);
         Assert.NotEmpty(rows);
@@ -36,7 +36,7 @@ public sealed class CalculationTests
     [MemberData(nameof(Names))]
     public void Its_reference_inputs_lie_inside_its_ranges_and_all_defaults_too(string name)
     {
-        var info = Calculations.All.Find(name)!.Info;
+        var info = Calculations.Find(name)!.Info;
         foreach (var row in ReferenceTable.Of(info))
         {
             var si = Si(info, row.Inputs);
@@ -50,7 +50,7 @@ public sealed class CalculationTests
     [MemberData(nameof(Names))]
     public void Its_slopes_are_those_of_a_small_step(string name)
     {
-        var calculation = Calculations.All.Find(name)!;
+        var calculation = Calculations.Find(name)!;
         var info = calculation.Info;
         // The last row of a table is never the corner of a range or a kink.
         var at = Si(info, ReferenceTable.Of(info)[^1].Inputs);
@@ -71,7 +71,7 @@ public sealed class CalculationTests
     [MemberData(nameof(Names))]
     public void It_says_what_it_is(string name)
     {
-        var info = Calculations.All.Find(name)!.Info;
+        var info = Calculations.Find(name)!.Info;
         Assert.Matches("^[a-z][a-z0-9_]*$", info.Name);
         Assert.Matches("^[A-Z].*\\.$", info.Says);
         Assert.NotEmpty(info.Source);
@@ -84,18 +84,18 @@ public sealed class CalculationTests
     [Fact]
     public void An_experimental_one_says_that_its_formula_is_from_memory() =>
         Assert.All(
-            Calculations.All.Items.Where(item => item.Info.Maturity == Maturity.Experimental),
+            Calculations.All.Where(item => item.Info.Maturity == Maturity.Experimental),
             item => Assert.Contains(item.Info.Cautions, caution => caution.Contains("from memory", StringComparison.Ordinal)));
 
     [Fact]
     public void The_list_counts_the_rows_that_are_checked() =>
-        Assert.All(Calculations.All.Items, item => Assert.Equal(ReferenceTable.Of(item.Info).Count, ReferenceTable.Count(item.Info.Name)));
+        Assert.All(Calculations.All, item => Assert.Equal(ReferenceTable.Of(item.Info).Count, ReferenceTable.Count(item.Info.Name)));
 
     [Fact]
     public void No_reference_table_is_left_without_its_calculation()
     {
         var tables = typeof(Calculations).Assembly.GetManifestResourceNames().Where(name => name.EndsWith(".reference.csv", StringComparison.Ordinal));
-        Assert.All(tables, table => Assert.NotNull(Calculations.All.Find(table[..^".reference.csv".Length])));
+        Assert.All(tables, table => Assert.NotNull(Calculations.Find(table[..^".reference.csv".Length])));
     }
 
     private static double[] Si(CalculationInfo info, IReadOnlyList<double> inputs) =>

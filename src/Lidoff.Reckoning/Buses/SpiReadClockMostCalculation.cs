@@ -10,7 +10,7 @@ public sealed class SpiReadClockMostCalculation : Calculation<SpiReadClockMostCa
     public override CalculationInfo Info { get; } = new(
         "spi_read_clock_most",
         "The fastest SPI clock at which a read still arrives in time.",
-        ReckonUnits.Megahertz,
+        Units.Megahertz,
         [
             Given.Of("output_delay", Units.Nanosecond, 0, 10000.0, "clock to output of the device"),
             Given.Of("setup", Units.Nanosecond, 0, 10000.0, "setup time of the host"),

@@ -9,10 +9,10 @@ public sealed class UartRateErrorCalculation : Calculation<UartRateErrorCalculat
         "How far a UART's divided clock lies off the wanted rate.",
         Units.Percent,
         [
-            Given.Of("clock", ReckonUnits.Megahertz, 0.001, 1000, "clock of the UART"),
+            Given.Of("clock", Units.Megahertz, 0.001, 1000, "clock of the UART"),
             Given.Of("samples", Units.One, 4, 16, "samples a bit: 16 normal, 8 double speed", 16),
             Given.Of("divider", Units.One, 1, 1000000.0, "whole number by which the clock is divided"),
-            Given.Of("rate", ReckonUnits.Hertz, 1, 100000000.0, "wanted bits per second"),
+            Given.Of("rate", Units.Hertz, 1, 100000000.0, "wanted bits per second"),
         ],
         "Clock over samples and divider, against the wanted rate",
         Maturity.Checked,

@@ -9,9 +9,9 @@ public sealed class FusingCurrentBriefCalculation : Calculation<FusingCurrentBri
         "The current that melts a copper conductor within seconds, before it can lose heat.",
         Units.Ampere,
         [
-            Given.Of("area", ReckonUnits.SquareMillimetre, 1e-05, 100, "cross-section of the copper"),
+            Given.Of("area", Units.SquareMillimetre, 1e-05, 100, "cross-section of the copper"),
             Given.Of("time", Units.Second, 0.001, 10, "how long it flows"),
-            Given.Of("ambient", ReckonUnits.Celsius, -40, 200, "temperature before", 40),
+            Given.Of("ambient", Units.DegreeCelsius, -40, 200, "temperature before", 40),
         ],
         "Onderdonk: area in circular mils x sqrt(log10((1083 - Ta) / (234 + Ta) + 1) / (33 t))",
         Maturity.Checked,

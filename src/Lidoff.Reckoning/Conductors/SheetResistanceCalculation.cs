@@ -7,10 +7,10 @@ public sealed class SheetResistanceCalculation : Calculation<SheetResistanceCalc
     public override CalculationInfo Info { get; } = new(
         "sheet_resistance",
         "The resistance of a square of copper foil.",
-        ReckonUnits.Milliohm,
+        Units.Milliohm,
         [
-            Given.Of("thickness", ReckonUnits.Micrometre, 0.1, 1000, "thickness of the copper"),
-            Given.Of("temperature", ReckonUnits.Celsius, -60, 200, "its temperature", 20),
+            Given.Of("thickness", Units.Micrometre, 0.1, 1000, "thickness of the copper"),
+            Given.Of("temperature", Units.DegreeCelsius, -60, 200, "its temperature", 20),
         ],
         "Resistivity of IEC 60028 (100 % IACS), 0.00393 per kelvin",
         Maturity.Checked,

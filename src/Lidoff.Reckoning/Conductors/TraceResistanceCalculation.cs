@@ -7,12 +7,12 @@ public sealed class TraceResistanceCalculation : Calculation<TraceResistanceCalc
     public override CalculationInfo Info { get; } = new(
         "trace_resistance",
         "The resistance of a copper trace.",
-        ReckonUnits.Milliohm,
+        Units.Milliohm,
         [
             Given.Of("length", Units.Millimetre, 0.01, 100000.0, "length"),
             Given.Of("width", Units.Millimetre, 0.005, 1000, "width"),
-            Given.Of("thickness", ReckonUnits.Micrometre, 0.1, 1000, "thickness of the copper"),
-            Given.Of("temperature", ReckonUnits.Celsius, -60, 200, "its temperature", 20),
+            Given.Of("thickness", Units.Micrometre, 0.1, 1000, "thickness of the copper"),
+            Given.Of("temperature", Units.DegreeCelsius, -60, 200, "its temperature", 20),
         ],
         "Resistivity of IEC 60028 (100 % IACS), 0.00393 per kelvin",
         Maturity.Checked,

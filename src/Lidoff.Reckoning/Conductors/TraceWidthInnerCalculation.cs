@@ -10,8 +10,8 @@ public sealed class TraceWidthInnerCalculation : Calculation<TraceWidthInnerCalc
         Units.Millimetre,
         [
             Given.Of("current", Units.Ampere, 0.01, 17.5, "steady current"),
-            Given.Of("rise", ReckonUnits.Kelvin, 1, 100, "allowed rise of temperature"),
-            Given.Of("thickness", ReckonUnits.Micrometre, 5, 110, "thickness of the copper"),
+            Given.Of("rise", Units.Kelvin, 1, 100, "allowed rise of temperature"),
+            Given.Of("thickness", Units.Micrometre, 5, 110, "thickness of the copper"),
         ],
         "IPC-2221: I = 0.024 dT^0.44 A^0.725, A in square mils",
         Maturity.Checked,

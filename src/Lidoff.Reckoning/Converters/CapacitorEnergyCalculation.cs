@@ -9,7 +9,7 @@ public sealed class CapacitorEnergyCalculation : Calculation<CapacitorEnergyCalc
         "The energy a charged capacitor can give at once.",
         ReckonUnits.Millijoule,
         [
-            Given.Of("capacitance", ReckonUnits.Microfarad, 1e-09, 1000000.0, "capacitance"),
+            Given.Of("capacitance", Units.Microfarad, 1e-09, 1000000.0, "capacitance"),
             Given.Of("voltage", Units.Volt, 0, 50000, "voltage across it"),
         ],
         "Half capacitance times voltage squared",

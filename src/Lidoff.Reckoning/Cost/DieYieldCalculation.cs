@@ -9,7 +9,7 @@ public sealed class DieYieldCalculation : Calculation<DieYieldCalculation>, IFor
         "The share of dies on a wafer that work.",
         Units.Percent,
         [
-            Given.Of("area", ReckonUnits.SquareMillimetre, 0.01, 2000, "area of a die"),
+            Given.Of("area", Units.SquareMillimetre, 0.01, 2000, "area of a die"),
             Given.Of("defects", ReckonUnits.PerSquareCentimetre, 0, 10, "defects per area"),
             Given.Of("complexity", Units.One, 1, 40, "process complexity: 12 for 28 nm, 13.5 for 40 nm"),
         ],

@@ -9,7 +9,7 @@ public sealed class DieYieldClusteredCalculation : Calculation<DieYieldClustered
         "The share of dies that work where defects come in clusters.",
         Units.Percent,
         [
-            Given.Of("area", ReckonUnits.SquareMillimetre, 0.01, 2000, "area of a die"),
+            Given.Of("area", Units.SquareMillimetre, 0.01, 2000, "area of a die"),
             Given.Of("defects", ReckonUnits.PerSquareCentimetre, 0, 10, "defects per area"),
             Given.Of("clustering", Units.One, 0.1, 100, "cluster parameter: 1 strong, 3 usual, 100 nearly none"),
         ],

@@ -10,7 +10,7 @@ public sealed class DiesPerWaferCalculation : Calculation<DiesPerWaferCalculatio
         Units.One,
         [
             Given.Of("wafer", Units.Millimetre, 25, 450, "diameter of the wafer"),
-            Given.Of("area", ReckonUnits.SquareMillimetre, 0.01, 2000, "area of a die"),
+            Given.Of("area", Units.SquareMillimetre, 0.01, 2000, "area of a die"),
         ],
         "Hennessy and Patterson, Computer Architecture: pi r^2 / A - pi d / sqrt(2 A)",
         Maturity.Checked,

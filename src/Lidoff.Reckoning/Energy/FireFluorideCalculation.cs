@@ -7,7 +7,7 @@ public sealed class FireFluorideCalculation : Calculation<FireFluorideCalculatio
     public override CalculationInfo Info { get; } = new(
         "fire_fluoride",
         "The hydrogen fluoride that a burning lithium cell can set free.",
-        ReckonUnits.Milligram,
+        Units.Milligram,
         [
             Given.Of("energy", Units.WattHour, 0.001, 100000.0, "energy of the full cell"),
             Given.Of("release", ReckonUnits.MilligramPerWattHour, 1, 500, "measured: 20 to 200", 100),

@@ -9,9 +9,9 @@ public sealed class BendRadiusDoubleCalculation : Calculation<BendRadiusDoubleCa
         "The smallest inside radius a double-sided flexible circuit bears.",
         Units.Millimetre,
         [
-            Given.Of("copper", ReckonUnits.Micrometre, 1, 500, "thickness of the copper on each side"),
-            Given.Of("core", ReckonUnits.Micrometre, 1, 1000, "thickness of the film between"),
-            Given.Of("cover", ReckonUnits.Micrometre, 0, 1000, "thickness of the cover film"),
+            Given.Of("copper", Units.Micrometre, 1, 500, "thickness of the copper on each side"),
+            Given.Of("core", Units.Micrometre, 1, 1000, "thickness of the film between"),
+            Given.Of("cover", Units.Micrometre, 0, 1000, "thickness of the cover film"),
             Given.Of("strain", Units.Percent, 0.01, 50, "allowed strain: 16 one crease, 10 bent once to install, 0.3 moving in use"),
         ],
         "IPC-2223 bend formula as remembered",

@@ -9,8 +9,8 @@ public sealed class BendRadiusSingleCalculation : Calculation<BendRadiusSingleCa
         "The smallest inside radius a single-sided flexible circuit bears.",
         Units.Millimetre,
         [
-            Given.Of("copper", ReckonUnits.Micrometre, 1, 500, "thickness of the copper"),
-            Given.Of("cover", ReckonUnits.Micrometre, 0, 1000, "thickness of the cover film"),
+            Given.Of("copper", Units.Micrometre, 1, 500, "thickness of the copper"),
+            Given.Of("cover", Units.Micrometre, 0, 1000, "thickness of the cover film"),
             Given.Of("strain", Units.Percent, 0.01, 50, "allowed strain: 16 one crease, 10 bent once to install, 0.3 moving in use"),
         ],
         "IPC-2223 bend formula as remembered",

@@ -9,7 +9,7 @@ public sealed class BendStrainCalculation : Calculation<BendStrainCalculation>, 
         "The strain at the outside of a bent flexible circuit.",
         Units.Percent,
         [
-            Given.Of("thickness", ReckonUnits.Micrometre, 1, 5000, "total thickness with cover film"),
+            Given.Of("thickness", Units.Micrometre, 1, 5000, "total thickness with cover film"),
             Given.Of("radius", Units.Millimetre, 0.01, 1000, "radius at the inside of the bend"),
         ],
         "Pure bending about the middle: t / (2 R + t)",

@@ -7,10 +7,10 @@ public sealed class DepthOfFieldCalculation : Calculation<DepthOfFieldCalculatio
     public override CalculationInfo Info { get; } = new(
         "depth_of_field",
         "How deep a microscope picture is sharp, by diffraction.",
-        ReckonUnits.Micrometre,
+        Units.Micrometre,
         [
             Given.Of("aperture", Units.One, 0.01, 1.4, "numerical aperture of the objective"),
-            Given.Of("wavelength", ReckonUnits.Micrometre, 0.2, 2, "wavelength of the light", 0.55),
+            Given.Of("wavelength", Units.Micrometre, 0.2, 2, "wavelength of the light", 0.55),
         ],
         "Wave-optical depth: wavelength over the aperture squared",
         Maturity.Checked,

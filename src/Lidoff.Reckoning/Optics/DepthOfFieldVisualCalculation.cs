@@ -7,11 +7,11 @@ public sealed class DepthOfFieldVisualCalculation : Calculation<DepthOfFieldVisu
     public override CalculationInfo Info { get; } = new(
         "depth_of_field_visual",
         "How deep a view through a microscope is sharp to the eye.",
-        ReckonUnits.Micrometre,
+        Units.Micrometre,
         [
             Given.Of("aperture", Units.One, 0.01, 1.4, "numerical aperture of the objective"),
             Given.Of("magnification", Units.One, 1, 3000, "total magnification with the eyepiece"),
-            Given.Of("wavelength", ReckonUnits.Micrometre, 0.2, 2, "wavelength of the light", 0.55),
+            Given.Of("wavelength", Units.Micrometre, 0.2, 2, "wavelength of the light", 0.55),
         ],
         "Berek as given by a microscope maker: wavelength / (2 NA^2) + 340 µm / (M NA), in air",
         Maturity.Checked,

@@ -9,8 +9,8 @@ public sealed class PathLossCalculation : Calculation<PathLossCalculation>, IFor
         "The loss between two small antennas in free space.",
         ReckonUnits.Decibel,
         [
-            Given.Of("frequency", ReckonUnits.Megahertz, 1, 100000, "frequency"),
-            Given.Of("distance", ReckonUnits.Metre, 0.1, 1000000.0, "distance of the antennas"),
+            Given.Of("frequency", Units.Megahertz, 1, 100000, "frequency"),
+            Given.Of("distance", Units.Metre, 0.1, 1000000.0, "distance of the antennas"),
         ],
         "Friis 1946: 20 log10(4 pi d f / c)",
         Maturity.Checked,

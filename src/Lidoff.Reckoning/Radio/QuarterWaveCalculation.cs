@@ -9,7 +9,7 @@ public sealed class QuarterWaveCalculation : Calculation<QuarterWaveCalculation>
         "A quarter of the wavelength in air.",
         Units.Millimetre,
         [
-            Given.Of("frequency", ReckonUnits.Megahertz, 1, 100000, "frequency"),
+            Given.Of("frequency", Units.Megahertz, 1, 100000, "frequency"),
         ],
         "Speed of light (exact in the SI) over four times the frequency",
         Maturity.Checked,

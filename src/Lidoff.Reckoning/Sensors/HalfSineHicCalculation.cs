@@ -12,8 +12,8 @@ public sealed class HalfSineHicCalculation : Calculation<HalfSineHicCalculation>
         "The head injury criterion of a half-sine pulse.",
         Units.One,
         [
-            Given.Of("peak", ReckonUnits.StandardGravity, 0.1, 10000, "peak of the pulse"),
-            Given.Of("duration", ReckonUnits.Millisecond, 0.1, 22, "length of the pulse at its foot; longer ones meet the 15 ms window"),
+            Given.Of("peak", Units.StandardGravity, 0.1, 10000, "peak of the pulse"),
+            Given.Of("duration", Units.Millisecond, 0.1, 22, "length of the pulse at its foot; longer ones meet the 15 ms window"),
         ],
         "Versace 1971 criterion, maximised in closed form for a half sine: 0.41464565 A^2.5 T, A in standard gravity, " +
             "T in seconds",

@@ -9,8 +9,8 @@ public sealed class HalfSineSeverityCalculation : Calculation<HalfSineSeverityCa
         "The Gadd severity index of a half-sine pulse.",
         Units.One,
         [
-            Given.Of("peak", ReckonUnits.StandardGravity, 0.1, 10000, "peak of the pulse"),
-            Given.Of("duration", ReckonUnits.Millisecond, 0.1, 200, "length of the pulse at its foot"),
+            Given.Of("peak", Units.StandardGravity, 0.1, 10000, "peak of the pulse"),
+            Given.Of("duration", Units.Millisecond, 0.1, 200, "length of the pulse at its foot"),
         ],
         "Gadd 1966: integral of a^2.5, in closed form 0.457655858 A^2.5 T",
         Maturity.Checked,

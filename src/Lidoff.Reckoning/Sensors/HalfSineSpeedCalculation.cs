@@ -7,10 +7,10 @@ public sealed class HalfSineSpeedCalculation : Calculation<HalfSineSpeedCalculat
     public override CalculationInfo Info { get; } = new(
         "half_sine_speed",
         "The change of speed in a half-sine pulse of acceleration.",
-        ReckonUnits.MetrePerSecond,
+        Units.MetrePerSecond,
         [
-            Given.Of("peak", ReckonUnits.StandardGravity, 0.1, 10000, "peak of the pulse"),
-            Given.Of("duration", ReckonUnits.Millisecond, 0.1, 200, "length of the pulse at its foot"),
+            Given.Of("peak", Units.StandardGravity, 0.1, 10000, "peak of the pulse"),
+            Given.Of("duration", Units.Millisecond, 0.1, 200, "length of the pulse at its foot"),
         ],
         "Integral of the half sine: 2 A T / pi",
         Maturity.Checked,

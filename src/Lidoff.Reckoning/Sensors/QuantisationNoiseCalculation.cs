@@ -9,7 +9,7 @@ public sealed class QuantisationNoiseCalculation : Calculation<QuantisationNoise
         "The noise that rounding to whole steps adds to a digital motion sensor.",
         ReckonUnits.MilliGravity,
         [
-            Given.Of("full_scale", ReckonUnits.StandardGravity, 0.1, 10000, "range to each side"),
+            Given.Of("full_scale", Units.StandardGravity, 0.1, 10000, "range to each side"),
             Given.Of("bits", Units.One, 4, 32, "bits of a reading"),
         ],
         "Step over the square root of twelve (rectangular rounding error)",

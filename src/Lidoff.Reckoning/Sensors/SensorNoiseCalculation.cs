@@ -10,7 +10,7 @@ public sealed class SensorNoiseCalculation : Calculation<SensorNoiseCalculation>
         ReckonUnits.MilliGravity,
         [
             Given.Of("density", ReckonUnits.MicroGravityPerRootHertz, 0.01, 1000000.0, "noise density"),
-            Given.Of("bandwidth", ReckonUnits.Hertz, 0.001, 1000000.0, "corner of the low-pass"),
+            Given.Of("bandwidth", Units.Hertz, 0.001, 1000000.0, "corner of the low-pass"),
             Given.Of("poles", Units.One, 1, 100, "poles of the low-pass; 100 is nearly a brick wall", 1),
         ],
         "Noise bandwidth of an n-pole Butterworth: (pi / 2n) / sin(pi / 2n)",

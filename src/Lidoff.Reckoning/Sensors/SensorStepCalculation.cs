@@ -9,7 +9,7 @@ public sealed class SensorStepCalculation : Calculation<SensorStepCalculation>, 
         "The smallest step a digital motion sensor can report.",
         ReckonUnits.MilliGravity,
         [
-            Given.Of("full_scale", ReckonUnits.StandardGravity, 0.1, 10000, "range to each side, 16 for a range of plus and minus 16"),
+            Given.Of("full_scale", Units.StandardGravity, 0.1, 10000, "range to each side, 16 for a range of plus and minus 16"),
             Given.Of("bits", Units.One, 4, 32, "bits of a reading"),
         ],
         "Twice the full scale over two to the power of the bits",

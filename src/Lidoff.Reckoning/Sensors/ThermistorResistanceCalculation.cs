@@ -13,9 +13,9 @@ public sealed class ThermistorResistanceCalculation : Calculation<ThermistorResi
         Units.Ohm,
         [
             Given.Of("nominal", Units.Ohm, 1, 10000000.0, "resistance at the nominal temperature"),
-            Given.Of("b", ReckonUnits.Kelvin, 500, 8000, "B constant"),
-            Given.Of("temperature", ReckonUnits.Celsius, -55, 200, "its temperature"),
-            Given.Of("nominal_temperature", ReckonUnits.Celsius, -55, 200, "where the nominal resistance holds", 25),
+            Given.Of("b", Units.Kelvin, 500, 8000, "B constant"),
+            Given.Of("temperature", Units.DegreeCelsius, -55, 200, "its temperature"),
+            Given.Of("nominal_temperature", Units.DegreeCelsius, -55, 200, "where the nominal resistance holds", 25),
         ],
         "Two-point B law of NTC thermistors: R = R0 exp(B (1 / T - 1 / T0))",
         Maturity.Checked,

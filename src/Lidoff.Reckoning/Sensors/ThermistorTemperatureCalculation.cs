@@ -7,12 +7,12 @@ public sealed class ThermistorTemperatureCalculation : Calculation<ThermistorTem
     public override CalculationInfo Info { get; } = new(
         "thermistor_temperature",
         "The temperature of an NTC thermistor from its resistance.",
-        ReckonUnits.Celsius,
+        Units.DegreeCelsius,
         [
             Given.Of("nominal", Units.Ohm, 1, 10000000.0, "resistance at the nominal temperature"),
-            Given.Of("b", ReckonUnits.Kelvin, 500, 8000, "B constant"),
+            Given.Of("b", Units.Kelvin, 500, 8000, "B constant"),
             Given.Of("resistance", Units.Ohm, 1, 100000000.0, "measured resistance"),
-            Given.Of("nominal_temperature", ReckonUnits.Celsius, -55, 200, "where the nominal resistance holds", 25),
+            Given.Of("nominal_temperature", Units.DegreeCelsius, -55, 200, "where the nominal resistance holds", 25),
         ],
         "Two-point B law of NTC thermistors: R = R0 exp(B (1 / T - 1 / T0))",
         Maturity.Checked,

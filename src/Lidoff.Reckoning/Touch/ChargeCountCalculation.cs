@@ -9,7 +9,7 @@ public sealed class ChargeCountCalculation : Calculation<ChargeCountCalculation>
         "The count a resistor-capacitor touch measurement gives.",
         Units.One,
         [
-            Given.Of("frequency", ReckonUnits.Megahertz, 0.001, 1000, "clock of the counter"),
+            Given.Of("frequency", Units.Megahertz, 0.001, 1000, "clock of the counter"),
             Given.Of("resistance", Units.Ohm, 1, 1000000000.0, "charging resistor"),
             Given.Of("capacitance", Units.Picofarad, 0.1, 1000000.0, "pad with finger"),
             Given.Of("threshold", Units.Percent, 1, 99, "switching threshold as share of the supply", 50),
