@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lidoff.Numbers.Reals;
 
 namespace Lidoff.Numbers;
@@ -46,6 +47,7 @@ public static partial class Elementary
         return T.IfLess(709.79, x, double.PositiveInfinity, result);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T K, T R) Reduced<T>(T x, T small)
         where T : struct, IReal<T>, ICore<T>
     {
@@ -54,10 +56,12 @@ public static partial class Elementary
         return (k, T.Fma(-k, Ln2Lower, r) + small);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T NearestWhole<T>(T x)
         where T : struct, IReal<T>, ICore<T> => x + Whole - Whole;
 
     // 2 to a whole number from −1022 to 1023.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T PowerOfTwo<T>(T k)
         where T : struct, IReal<T>, ICore<T> => T.ShiftLeft(k + (Whole + 1023), 52);
 }

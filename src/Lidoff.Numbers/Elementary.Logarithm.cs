@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lidoff.Numbers.Reals;
 
 namespace Lidoff.Numbers;
@@ -116,6 +117,7 @@ public static partial class Elementary
         return (high, (sum - high) + low);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T K, T F) Parted<T>(T x)
         where T : struct, IReal<T>, ICore<T>
     {
@@ -131,6 +133,7 @@ public static partial class Elementary
         return (exponent - (4503599627370496.0 + 1023) - lift, mantissa - 1.0);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T LogEdges<T>(T x, T result)
         where T : struct, IReal<T>, ICore<T>
     {

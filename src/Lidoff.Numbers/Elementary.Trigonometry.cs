@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lidoff.Numbers.Reals;
 
 namespace Lidoff.Numbers;
@@ -47,6 +48,7 @@ public static partial class Elementary
     }
 
     // Quarter turns, and sine and cosine of what is left.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T Turns, T Sin, T Cos) SinCos<T>(T x)
         where T : struct, IReal<T>, ICore<T>
     {
@@ -70,6 +72,7 @@ public static partial class Elementary
         return (k, sin, cos);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Turned<T>(T turns, T sin, T cos)
         where T : struct, IReal<T>, ICore<T>
     {

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lidoff.Numbers.Reals;
 
 namespace Lidoff.Numbers;
@@ -43,8 +44,9 @@ public static partial class Elementary
     /// <summary>Tangent of radians; NaN beyond ± 2³⁰.</summary>
     public static double Tan(double x) => TanOf<Scalar>(x).Value;
 
-    // c[0] + c[1]·x + … by Horner's scheme.
-    private static T Polynomial<T>(T x, ReadOnlySpan<double> c)
+    /// <summary>c[0] + c[1]·x + … by Horner's scheme.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Polynomial<T>(T x, ReadOnlySpan<double> c)
         where T : struct, IReal<T>, ICore<T>
     {
         T sum = c[^1];

@@ -12,7 +12,15 @@ internal static class CalculationRun
     public static CalculationValue Of(
         Calculation calculation, IReadOnlyList<Uncertain> inputs, ulong seed, int samples, CorrelationMatrix? correlations, int threads)
     {
-        double[] best = [.. inputs.Select(i => i.Value)];
+        double[] best = new double[inputs.Count], dof = new double[inputs.Count];
+        var certain = true;
+        for (var i = 0; i < best.Length; i++)
+        {
+            best[i] = inputs[i].Value;
+            dof[i] = inputs[i].Dof;
+            certain &= inputs[i].U == 0;
+        }
+
         var value = calculation.Nominal(best);
         var slopes = calculation.Slopes(best);
         var covariance = InputCovariance.Of(inputs, correlations);
@@ -20,10 +28,18 @@ internal static class CalculationRun
         var variance = Statistics.Sum(terms);
         var firstOrder = Math.Sqrt(variance);
 
-        var draws = inputs.All(i => i.U == 0)
-            ? new Draws([.. Enumerable.Repeat(value, double.IsFinite(value) ? samples : 0)], double.IsFinite(value) ? 0 : samples)
+        var draws = certain
+            ? new Draws(double.IsFinite(value) ? [value, value] : [], double.IsFinite(value) ? 0 : samples)
             : MonteCarlo.Run(calculation, inputs, seed, samples, correlations, threads);
         var u = draws.StandardDeviation;
+
+        var spreads = new double[best.Length];
+        var shares = new InputShare[best.Length];
+        for (var i = 0; i < shares.Length; i++)
+        {
+            spreads[i] = inputs[i].U == 0 ? 0 : Math.Abs(slopes[i]) * inputs[i].U;
+            shares[i] = new(calculation.Info.Inputs[i].Key, variance == 0 ? 0 : terms[i] / variance);
+        }
 
         return new CalculationValue
         {
@@ -33,8 +49,8 @@ internal static class CalculationRun
             Mean = draws.Mean,
             Median = draws.Quantile(0.5),
             Interval90 = draws.Middle(0.9),
-            Dof = WelchSatterthwaite.Effective(firstOrder, slopes, inputs),
-            Shares = [.. calculation.Info.Inputs.Select((input, i) => new InputShare(input.Key, variance == 0 ? 0 : terms[i] / variance))],
+            Dof = WelchSatterthwaite.Effective(firstOrder, spreads, dof),
+            Shares = shares,
             Slopes = slopes,
             Samples = samples,
             Skipped = draws.Skipped,

@@ -24,12 +24,13 @@ internal sealed class DrawPlan
     {
         this.inputs = inputs;
         this.correlations = correlations;
-        correlated = [.. inputs.Select((_, i) => correlations is not null && correlations.Touches(i))];
+        correlated = new bool[inputs.Count];
         (identityOf, identities) = Groups(inputs, i => i.Identity, i => i.Identity.Length > 0);
         (sourceOf, var sources) = Groups(inputs, i => i.Source, i => i.U > 0);
         sourceTakesTwo = new bool[sources];
         for (var i = 0; i < inputs.Count; i++)
         {
+            correlated[i] = correlations is not null && correlations.Touches(i);
             if (sourceOf[i] >= 0) sourceTakesTwo[sourceOf[i]] |= inputs[i].Shape.TakesTwo;
             Guard.That(!correlated[i] || inputs[i].Shape is not MixtureShape, "no correlation coefficient on an undecided identity");
             Guard.That(!correlated[i] || inputs[i].Source.Length == 0, "either a shared source or correlation coefficients, not both");

@@ -11,8 +11,8 @@ internal sealed class Draws
     public Draws(double[] values, int skipped)
     {
         Skipped = skipped;
-        Mean = values.Length == 0 ? double.NaN : Statistics.Mean(values);
-        StandardDeviation = values.Length < 2 ? double.NaN : Statistics.StandardDeviation(values);
+        Mean = values.Length == 0 ? double.NaN : FixedTreeSum.Of(values) / values.Length;
+        StandardDeviation = values.Length < 2 || !double.IsFinite(Mean) ? double.NaN : Math.Sqrt(FixedTreeSum.OfSquares(values, Mean) / (values.Length - 1));
         Array.Sort(values);
         sorted = values;
     }
@@ -23,16 +23,12 @@ internal sealed class Draws
 
     public double StandardDeviation { get; }
 
-    /// <summary>The draw below which a share p lies, between neighbours in proportion; NaN without draws.</summary>
-    public double Quantile(double p)
-    {
-        if (sorted.Length == 0) return double.NaN;
-        var place = p * (sorted.Length - 1);
-        var below = (int)place;
-        var above = Math.Min(below + 1, sorted.Length - 1);
-        return sorted[below] + ((place - below) * (sorted[above] - sorted[below]));
-    }
+    /// <summary>The draw below which a share p lies; NaN without draws.</summary>
+    public double Quantile(double p) => Coverage.Quantile(sorted, p);
 
     /// <summary>The middle share of all draws, as much left out below as above.</summary>
-    public Interval Middle(double coverage) => new(Quantile((1 - coverage) / 2), Quantile((1 + coverage) / 2));
+    public Interval Middle(double coverage) => Coverage.EqualTailed(sorted, coverage);
+
+    /// <summary>The shortest interval that holds the share.</summary>
+    public Interval Shortest(double coverage) => Coverage.Shortest(sorted, coverage);
 }

@@ -8,6 +8,9 @@ namespace Lidoff.Numbers.Reals;
 /// </summary>
 public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>, ICore<Lanes>
 {
+    /// <summary>How many doubles stand side by side here; it depends on the hardware, results do not.</summary>
+    internal static int Count => Vector<double>.Count;
+
     /// <summary>A constant in every lane.</summary>
     public static implicit operator Lanes(double constant) => new(new Vector<double>(constant));
 
@@ -58,7 +61,16 @@ public readonly record struct Lanes(Vector<double> Value) : IReal<Lanes>, ICore<
 
     private static Vector<long> NotANumber(Lanes x) => ~Vector.Equals(x.Value, x.Value);
 
-    static Lanes ICore<Lanes>.Fma(Lanes a, Lanes b, Lanes c) => new(Vector.FusedMultiplyAdd(a.Value, b.Value, c.Value));
+    /// <summary>The lanes that start at <paramref name="at"/>.</summary>
+    internal static Lanes Load(ReadOnlySpan<double> from, int at) => new(new Vector<double>(from[at..]));
+
+    /// <summary>Puts the lanes where <paramref name="at"/> starts.</summary>
+    internal void Store(Span<double> into, int at) => Value.CopyTo(into[at..]);
+
+    /// <summary>a · b + c with one rounding.</summary>
+    internal static Lanes Fma(Lanes a, Lanes b, Lanes c) => new(Vector.FusedMultiplyAdd(a.Value, b.Value, c.Value));
+
+    static Lanes ICore<Lanes>.Fma(Lanes a, Lanes b, Lanes c) => Fma(a, b, c);
 
     static Lanes ICore<Lanes>.FromBits(ulong bits) => OfBits(new Vector<ulong>(bits));
 

@@ -30,7 +30,7 @@ public static class Statistics
     public static double StandardDeviation(ReadOnlySpan<double> values)
     {
         Guard.That(values.Length > 1, "at least two values");
-        return Math.Sqrt(SumOfSquares(values, values) / (values.Length - 1));
+        return Math.Sqrt(SumOfProducts(values, values) / (values.Length - 1));
     }
 
     /// <summary>Standard deviation of the mean of at least two values (GUM 4.2.3).</summary>
@@ -40,11 +40,11 @@ public static class Statistics
     public static double Correlation(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         Guard.That(a.Length == b.Length && a.Length > 1, "two columns of the same length, at least two rows");
-        return SumOfSquares(a, b) / (Math.Sqrt(SumOfSquares(a, a)) * Math.Sqrt(SumOfSquares(b, b)));
+        return SumOfProducts(a, b) / (Math.Sqrt(SumOfProducts(a, a)) * Math.Sqrt(SumOfProducts(b, b)));
     }
 
     // Σ(a − ā)(b − b̄), corrected for what the rounded means leave over (Chan, Golub and LeVeque 1983).
-    private static double SumOfSquares(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    internal static double SumOfProducts(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         double meanA = Mean(a), meanB = Mean(b);
         double[] products = new double[a.Length], restA = new double[a.Length], restB = new double[a.Length];

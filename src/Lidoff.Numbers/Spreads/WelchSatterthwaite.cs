@@ -12,22 +12,30 @@ public static class WelchSatterthwaite
     public static double Effective(IReadOnlyList<(double U, double Dof)> parts)
     {
         Guard.NotNull(parts);
-        return Effective(Math.Sqrt(Statistics.Sum([.. parts.Select(p => p.U * p.U)])), parts);
+        double[] u = new double[parts.Count], dof = new double[parts.Count], squares = new double[parts.Count];
+        for (var i = 0; i < u.Length; i++)
+        {
+            (u[i], dof[i]) = parts[i];
+            squares[i] = u[i] * u[i];
+        }
+
+        return Effective(Math.Sqrt(Statistics.Sum(squares)), u, dof);
     }
 
     /// <summary>Degrees of freedom that a relative doubt <paramref name="share"/> of an uncertainty stands for (GUM G.4.2): ½·share⁻².</summary>
     public static double DofOfDoubt(double share) => 0.5 / (Guard.Positive(share) * share);
 
-    internal static double Effective(double combined, IReadOnlyList<double> slopes, IReadOnlyList<Uncertain> inputs) =>
-        Effective(combined, [.. inputs.Select((input, i) => (input.U == 0 ? 0 : Math.Abs(slopes[i]) * input.U, input.Dof))]);
-
     // Relative to the combined uncertainty, so that tiny SI values do not underflow in the fourth power.
-    private static double Effective(double combined, IReadOnlyList<(double U, double Dof)> parts)
+    internal static double Effective(double combined, ReadOnlySpan<double> u, ReadOnlySpan<double> dof)
     {
         if (combined == 0) return double.PositiveInfinity;
-        var sum = Statistics.Sum([.. parts.Select(p => Ratio(p.U / combined) / p.Dof)]);
-        return 1 / sum;
+        var terms = new double[u.Length];
+        for (var i = 0; i < terms.Length; i++)
+        {
+            var square = u[i] / combined * (u[i] / combined);
+            terms[i] = square * square / dof[i];
+        }
 
-        static double Ratio(double r) => r * r * r * r;
+        return 1 / Statistics.Sum(terms);
     }
 }

@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Reals;
+
 namespace Lidoff.Numbers.Spreads.Shapes;
 
 /// <summary>Uniform between limits that are themselves uniform within ± <paramref name="D"/>, moving against each other.</summary>
@@ -11,10 +13,10 @@ internal sealed record CurvilinearTrapezoidShape(double Low, double High, double
 
     public override void Draw(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Span<double> into)
     {
-        for (var i = 0; i < into.Length; i++)
+        for (var i = 0; i < into.Length; i += Lanes.Count)
         {
-            var low = Low + (D * ((2 * second[i]) - 1));
-            into[i] = Math.FusedMultiplyAdd(Low + High - (2 * low), first[i], low);
+            var low = Low + (D * ((2.0 * Lanes.Load(second, i)) - 1.0));
+            Lanes.Fma(Low + High - (2.0 * low), Lanes.Load(first, i), low).Store(into, i);
         }
     }
 

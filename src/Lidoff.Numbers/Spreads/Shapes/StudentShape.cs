@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Reals;
+
 namespace Lidoff.Numbers.Spreads.Shapes;
 
 /// <summary>Student's t with a scale: what a mean of few readings leaves open.</summary>
@@ -14,12 +16,12 @@ internal sealed record StudentShape(double Centre, double Scale, double Dof) : S
     // Bailey (Mathematics of Computation 62, 1994): √(ν(u^(−2/ν) − 1))·cos 2πv is exactly t. Infinite ν is the normal.
     public override void Draw(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Span<double> into)
     {
-        for (var i = 0; i < into.Length; i++)
+        for (var i = 0; i < into.Length; i += Lanes.Count)
         {
             var t = double.IsInfinity(Dof)
-                ? NormalDistribution.Quantile(first[i])
-                : Math.Sqrt(Dof * Elementary.Expm1(-2 / Dof * Elementary.Log(first[i]))) * Elementary.Cos(2 * Math.PI * second[i]);
-            into[i] = Math.FusedMultiplyAdd(Scale, t, Centre);
+                ? NormalDistribution.QuantileOf(Lanes.Load(first, i))
+                : Lanes.Sqrt(Dof * Elementary.Expm1Of(-2 / Dof * Lanes.Log(Lanes.Load(first, i)))) * Lanes.Cos(2 * Math.PI * Lanes.Load(second, i));
+            Lanes.Fma(Scale, t, Centre).Store(into, i);
         }
     }
 }

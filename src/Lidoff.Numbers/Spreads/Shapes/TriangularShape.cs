@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Reals;
+
 namespace Lidoff.Numbers.Spreads.Shapes;
 
 /// <summary>Triangular between two limits with a mode anywhere between them.</summary>
@@ -18,9 +20,19 @@ internal sealed record TriangularShape(double Low, double Mode, double High) : S
     public override double Quantile(double p)
     {
         double width = High - Low, left = Mode - Low;
-        if (width == 0) return Low;
-        return p < left / width
+        return p * width < left
             ? Low + Math.Sqrt(p * width * left)
             : High - Math.Sqrt((1 - p) * width * (High - Mode));
+    }
+
+    public override void Draw(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Span<double> into)
+    {
+        double width = High - Low, left = Mode - Low, right = High - Mode;
+        for (var i = 0; i < into.Length; i += Lanes.Count)
+        {
+            var p = Lanes.Load(first, i);
+            Lanes rising = Low + Lanes.Sqrt(p * width * left), falling = High - Lanes.Sqrt((1.0 - p) * width * right);
+            Lanes.IfLess(p * width, left, rising, falling).Store(into, i);
+        }
     }
 }

@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Reals;
+
 namespace Lidoff.Numbers.Spreads.Shapes;
 
 /// <summary>Rectangular between two limits; standard deviation is the width over √12.</summary>
@@ -8,4 +10,10 @@ internal sealed record UniformShape(double Low, double High) : Shape
     public override double U => (High - Low) / Math.Sqrt(12);
 
     public override double Quantile(double p) => Math.FusedMultiplyAdd(High - Low, p, Low);
+
+    public override void Draw(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Span<double> into)
+    {
+        for (var i = 0; i < into.Length; i += Lanes.Count)
+            Lanes.Fma(High - Low, Lanes.Load(first, i), Low).Store(into, i);
+    }
 }
