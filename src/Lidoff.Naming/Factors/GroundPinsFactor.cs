@@ -1,0 +1,66 @@
+using Lidoff.Catalogue.Parts;
+using Lidoff.Naming.Asking;
+using Lidoff.Numbers;
+
+namespace Lidoff.Naming.Factors;
+
+/// <summary>
+/// Pins found on ground against the pin list. A pin that is not in the list proves nothing: hidden and trailing pads are often left
+/// out of pin lists. A free input tied low looks like ground too.
+/// </summary>
+public sealed class GroundPinsFactor : ILikelihoodFactor
+{
+    /// <summary>About one pin in six of the shipped pin lists is ground.</summary>
+    private const double Background = 0.17;
+
+    /// <summary>How often a pin that is not ground by name is found on ground: inputs, address straps and spare pins tied low.</summary>
+    private const double TiedLow = 0.06;
+
+    /// <summary>Whatever is touched, the whole set says no more than this (natural log, about 17 dB): all of it hangs on one pin 1 being found.</summary>
+    private const double Most = 4;
+
+    /// <inheritdoc/>
+    public string Evidence => "ground_pins";
+
+    /// <inheritdoc/>
+    public int Order => 65;
+
+    /// <summary>A body counted from the wrong corner.</summary>
+    public double BlunderRate => 0.05;
+
+    /// <inheritdoc/>
+    public bool Speaks(NameEvidence evidence) => evidence.GroundPins.Count > 0;
+
+    /// <inheritdoc/>
+    public IFactorReading Read(FactorQuestion question) => new Reading(this, question);
+
+    /// <summary>Ground by the pin's name.</summary>
+    internal static bool IsGround(Pin pin)
+    {
+        var name = pin.Name.ToUpperInvariant();
+        return name.Contains("GND", StringComparison.Ordinal) || name.StartsWith("VSS", StringComparison.Ordinal) || name is "EP" or "EPAD" or "PAD" or "AVSS" or "DVSS" or "GROUND";
+    }
+
+    private sealed class Reading(GroundPinsFactor factor, FactorQuestion question) : IFactorReading
+    {
+        public double Part(int index)
+        {
+            var part = question.Catalogue.Parts[index];
+            if (part.Pins.Count == 0) return 0;
+            var log = 0.0;
+            foreach (var number in question.Evidence.GroundPins)
+            {
+                if (part.Pins.FirstOrDefault(p => p.Number == number) is { } pin) log += Elementary.Log((IsGround(pin) ? 0.95 : TiedLow) / Background);
+            }
+            return Math.Min(Most, Blunder.Cap(Elementary.Exp(log), factor.BlunderRate));
+        }
+
+        public double None(int group) => 0;
+
+        public string Say(int index)
+        {
+            var part = question.Catalogue.Parts[index];
+            return FactorSentences.GroundPins(question.Evidence.GroundPins, [.. part.Pins.Where(IsGround).Select(p => p.Number)]);
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using Lidoff.Catalogue.Parts;
+using Lidoff.Naming.Marks;
+using Lidoff.Numbers;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Naming.Knowing;
+
+/// <summary>
+/// The catalogue made ready for naming: parts in a fixed order, their kind and prior, their outlines, the index of marks. Built once,
+/// then used for any number of spots, from several threads at once.
+/// </summary>
+public sealed class NamingCatalogue
+{
+    private readonly Dictionary<string, int> familyMembers;
+
+    /// <summary>Prepares <paramref name="parts"/>, whose order does not matter.</summary>
+    public NamingCatalogue(IEnumerable<Part> parts)
+    {
+        Parts = [.. Guard.NotNull(parts).OrderBy(p => p.Name, StringComparer.Ordinal).ThenBy(p => p.Maker, StringComparer.Ordinal).ThenBy(p => p.Class, StringComparer.Ordinal)];
+        GroupOf = [.. Parts.Select(p => ClassGroups.IndexOf(ClassGroups.Of(p.Class)))];
+        Small = [.. Parts.Select(IsSmall)];
+        Families = [.. Parts.Select(p => FamilyName.KeyOf(p.Name))];
+        familyMembers = Families.GroupBy(f => f, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        Outlines = new OutlineTable(Parts);
+        Marks = new MarkIndex([.. Parts.SelectMany((p, i) => MarkForms.Of(i, p, Small[i]))]);
+        LogPrior = Priors(out var none);
+        NoneLogPrior = none;
+        ListedMass = new double[ClassGroups.All.Count];
+        for (var i = 0; i < Parts.Count; i++) ListedMass[GroupOf[i]] += Elementary.Exp(LogPrior[i]);
+    }
+
+    /// <summary>Parts in the order in which everything is summed.</summary>
+    public IReadOnlyList<Part> Parts { get; }
+
+    /// <summary>Place of each part's group in <see cref="ClassGroups.All"/>.</summary>
+    internal int[] GroupOf { get; }
+
+    /// <summary>True for parts with so little room that a short code is to be expected.</summary>
+    internal bool[] Small { get; }
+
+    /// <summary>Family key of each part.</summary>
+    internal string[] Families { get; }
+
+    internal OutlineTable Outlines { get; }
+
+    internal MarkIndex Marks { get; }
+
+    /// <summary>Natural log of each part's prior.</summary>
+    internal double[] LogPrior { get; }
+
+    /// <summary>Natural log of the prior of "a part of this group that is not in the catalogue", per group.</summary>
+    internal double[] NoneLogPrior { get; }
+
+    /// <summary>Prior of all listed parts of each group together.</summary>
+    internal double[] ListedMass { get; }
+
+    /// <summary>How many parts of the catalogue share the family key.</summary>
+    internal int FamilyMembers(string key) => familyMembers.GetValueOrDefault(key);
+
+    /// <summary>
+    /// A part whose supply or current somebody wrote down is one that wearables are made of; a bare row of a symbol library or a driver
+    /// list is met less often. The factor is a judgement, no source.
+    /// </summary>
+    private static double Standing(Part part) => part.IdleCurrent is not null || part.ActiveCurrent is not null || part.SupplyMost is not null ? 4 : part.Marks.Count > 0 ? 2 : 1;
+
+    private static bool IsSmall(Part part) => part.Packages.Any(p => p.Family is "SOT" or "SC70" or "WLCSP" or "die" or "chip" || p.Pins <= 6 || p.LengthMm * p.WidthMm < 5);
+
+    private double[] Priors(out double[] none)
+    {
+        var groups = ClassGroups.All;
+        var all = groups.Sum(g => g.Share);
+        var standing = new double[groups.Count];
+        for (var i = 0; i < Parts.Count; i++) standing[GroupOf[i]] += Standing(Parts[i]);
+        // Where the catalogue holds not one part of a kind, all of that kind's share is "none".
+        none = [.. groups.Select((g, i) => Elementary.Log(g.Share / all * (standing[i] > 0 ? 1 - g.Complete : 1)))];
+        var log = new double[Parts.Count];
+        for (var i = 0; i < Parts.Count; i++)
+        {
+            var group = groups[GroupOf[i]];
+            log[i] = Elementary.Log(group.Share / all * group.Complete * Standing(Parts[i]) / standing[GroupOf[i]]);
+        }
+        return log;
+    }
+}

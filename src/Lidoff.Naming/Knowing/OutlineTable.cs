@@ -1,0 +1,36 @@
+using Lidoff.Catalogue.Parts;
+
+namespace Lidoff.Naming.Knowing;
+
+/// <summary>Every distinct outline of the catalogue once, with how many parts come in it; parts point at rows of it.</summary>
+internal sealed class OutlineTable
+{
+    internal OutlineTable(IReadOnlyList<Part> parts)
+    {
+        var distinct = parts.SelectMany(p => p.Packages).Select(Plain).Distinct()
+            .OrderBy(p => p.Family, StringComparer.Ordinal).ThenBy(p => p.LengthMm).ThenBy(p => p.WidthMm).ThenBy(p => p.HeightMm).ThenBy(p => p.PitchMm).ThenBy(p => p.Pins).ToArray();
+        var place = new Dictionary<PackageFact, int>();
+        for (var i = 0; i < distinct.Length; i++) place[distinct[i]] = i;
+        Outlines = distinct;
+        OfPart = [.. parts.Select(p => p.Packages.Select(Plain).Distinct().Select(o => place[o]).Order().ToArray())];
+        var counts = new double[distinct.Length];
+        foreach (var rows in OfPart)
+        {
+            foreach (var row in rows) counts[row] += 1.0 / rows.Length;
+        }
+        Counts = counts;
+    }
+
+    internal PackageFact[] Outlines { get; }
+
+    /// <summary>Rows of each part's outlines, rising.</summary>
+    internal int[][] OfPart { get; }
+
+    /// <summary>Parts per outline; a part with several counts once.</summary>
+    internal double[] Counts { get; }
+
+    /// <summary>The facts without the source's own name, sides in order.</summary>
+    private static PackageFact Plain(PackageFact fact) => fact.LengthMm is { } l && fact.WidthMm is { } w && w > l
+        ? fact with { Name = "", LengthMm = w, WidthMm = l }
+        : fact with { Name = "" };
+}

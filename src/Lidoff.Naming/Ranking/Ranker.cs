@@ -1,0 +1,96 @@
+using Lidoff.Naming.Asking;
+using Lidoff.Naming.Factors;
+using Lidoff.Naming.Knowing;
+using Lidoff.Numbers;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Naming.Ranking;
+
+/// <summary>
+/// Ranks the catalogue's parts, and "none of these", for one spot: prior times factors. Everything is summed in the catalogue's fixed
+/// order, so neither the order of evidence nor that of rows changes a bit.
+/// </summary>
+public sealed class Ranker
+{
+    /// <summary>A part is named from this probability on. A judgement: one error in five names is more than a reader forgives.</summary>
+    public const double PartFrom = 0.8;
+
+    /// <summary>A family is named from this probability on.</summary>
+    public const double FamilyFrom = 0.8;
+
+    /// <summary>Reasons weaker than this, in decibans, are not worth a line.</summary>
+    private const double QuietDb = 0.05;
+
+    private readonly NamingCatalogue catalogue;
+
+    /// <summary>Ranks against <paramref name="catalogue"/>.</summary>
+    public Ranker(NamingCatalogue catalogue) => this.catalogue = Guard.NotNull(catalogue);
+
+    /// <summary>Ranks one spot; <paramref name="top"/> candidates are written out, at least one.</summary>
+    public LocalBelief Rank(NameEvidence evidence, int top = 10)
+    {
+        Guard.That(top >= 1, "at least one candidate");
+        var question = new FactorQuestion(Guard.NotNull(evidence), catalogue);
+        var readings = FactorRegistry.All.Where(f => f.Speaks(evidence)).Select(f => (f.Evidence, Reading: f.Read(question))).ToArray();
+        var posterior = Posterior([.. readings.Select(r => r.Reading)], out var none);
+        var order = Enumerable.Range(0, posterior.Length).OrderByDescending(i => posterior[i]).ThenBy(i => i).ToArray();
+
+        var candidates = order.Take(top).Select(i => new Candidate(
+            catalogue.Parts[i], OrderCodes.Narrow(catalogue.Parts[i], evidence), Rounded(posterior[i]), Reasons(readings, i))).ToArray();
+        var noneP = Rounded(none);
+        var others = Rounded(Math.Max(0, 1 - noneP - candidates.Sum(c => c.P)));
+        var family = Family(posterior, order);
+        var level = posterior.Length > 0 && posterior[order[0]] >= PartFrom ? NameLevel.Part : family is not null && family.P >= FamilyFrom ? NameLevel.Family : NameLevel.None;
+        var next = level == NameLevel.Part && candidates[0].P > 0.995 ? [] : NextMeasures.For(evidence, catalogue, posterior, order, none);
+        return new LocalBelief(candidates, others, family, noneP, level, next, Remarks(evidence, readings.Length, order, readings.Select(r => r.Reading), none));
+    }
+
+    private double[] Posterior(IFactorReading[] readings, out double none)
+    {
+        var logs = (double[])catalogue.LogPrior.Clone();
+        var noneLogs = (double[])catalogue.NoneLogPrior.Clone();
+        foreach (var reading in readings)
+        {
+            for (var i = 0; i < logs.Length; i++) logs[i] += reading.Part(i);
+            for (var g = 0; g < noneLogs.Length; g++) noneLogs[g] += reading.None(g);
+        }
+        var most = Math.Max(logs.Length > 0 ? logs.Max() : double.NegativeInfinity, noneLogs.Max());
+        var total = 0.0;
+        for (var i = 0; i < logs.Length; i++) total += logs[i] = Weight(logs[i] - most);
+        none = 0;
+        foreach (var log in noneLogs) none += Weight(log - most);
+        total += none;
+        for (var i = 0; i < logs.Length; i++) logs[i] /= total;
+        none /= total;
+        return logs;
+    }
+
+    /// <summary>Far tails are zero: they would cost time and no digit that is shown.</summary>
+    private static double Weight(double log) => log < -60 ? 0 : Elementary.Exp(log);
+
+    private static Because[] Reasons((string Evidence, IFactorReading Reading)[] readings, int index) =>
+        [.. readings.Select(r => new Because(r.Evidence, Math.Round(Decibans(r.Reading.Part(index)), 1), r.Reading.Say(index))).Where(b => Math.Abs(b.Db) >= QuietDb)];
+
+    private FamilyBelief? Family(double[] posterior, int[] order)
+    {
+        if (order.Length == 0) return null;
+        var sums = new Dictionary<string, double>(StringComparer.Ordinal);
+        for (var i = 0; i < posterior.Length; i++) sums[catalogue.Families[i]] = sums.GetValueOrDefault(catalogue.Families[i]) + posterior[i];
+        var best = sums.OrderByDescending(s => s.Value).ThenBy(s => s.Key, StringComparer.Ordinal).First();
+        var name = FamilyName.Of(catalogue.Parts[order.First(i => catalogue.Families[i] == best.Key)].Name);
+        return new FamilyBelief(name, Rounded(best.Value), catalogue.FamilyMembers(best.Key));
+    }
+
+    private static List<string> Remarks(NameEvidence evidence, int speaking, int[] order, IEnumerable<IFactorReading> readings, double none)
+    {
+        var remarks = new List<string>();
+        if (speaking == 0) remarks.Add(RankingSentences.EmptyEvidence);
+        // Each of two or more factors speaks clearly against the best listed part, and "none" is what is left.
+        if (none > 0.5 && order.Length > 0 && speaking > 1 && readings.Min(r => Decibans(r.Part(order[0]))) < -8) remarks.Add(RankingSentences.Contradiction);
+        return remarks;
+    }
+
+    private static double Decibans(double log) => log * 4.342944819032518;
+
+    private static double Rounded(double p) => Math.Round(p, 6);
+}
