@@ -12,6 +12,17 @@ internal static class DateWindow
     /// <summary>Weight of a gap of w weeks between two codes is 1 / (1 + (w / Cluster)^2): a quarter of a year, with a heavy tail for stock.</summary>
     private const double Cluster = 13;
 
+    /// <summary>A code whose readings are less likely than this, all together, may well be no date and cannot start a quarrel.</summary>
+    private const double Arguable = 0.3;
+
+    /// <summary>
+    /// Weight of "no date" beside readings that fit in: the area under the cluster's curve, 13 π weeks, against some 1500 weeks in which a
+    /// date could lie.
+    /// </summary>
+    private const double Coincidence = 0.027;
+
+    private static readonly (int From, int To) Nothing = (int.MaxValue, int.MinValue);
+
     internal static DatesResult Share(IReadOnlyList<DateCode> codes, WeekSpan? between)
     {
         if (between is { } bounds)
@@ -37,37 +48,47 @@ internal static class DateWindow
         {
             for (var j = i + 1; j < codes.Length; j++)
             {
-                if (codes[i].Readings.Any(a => codes[j].Readings.Any(b => a.Weeks.Gap(b.Weeks) <= WidestStock))) continue;
+                if (!Argues(codes[i]) || !Argues(codes[j]) || codes[i].Readings.Any(a => codes[j].Readings.Any(b => a.Weeks.Gap(b.Weeks) <= WidestStock))) continue;
                 guilty[i] = guilty[j] = true;
             }
         }
         return [.. codes.Where((_, i) => guilty[i]).Select(c => c.Code)];
     }
 
+    private static bool Argues(DateCode code) => code.Readings.Sum(r => r.P) >= Arguable;
+
     /// <summary>Weights of (first week, last week) over all choices of readings, built code by code so that many codes stay cheap.</summary>
     private static SortedDictionary<(int From, int To), double> Joint(DateCode[] codes)
     {
-        var spans = new SortedDictionary<(int From, int To), double>();
+        var spans = new SortedDictionary<(int From, int To), double> { [Nothing] = 1 };
+
         // In ordinal order, so that the order in which codes were typed changes no bit.
-        var ordered = codes.OrderBy(c => c.Code, StringComparer.Ordinal).ToArray();
-        foreach (var reading in ordered[0].Readings) Add(spans, reading.Weeks.From.Ordinal, reading.Weeks.To.Ordinal, reading.P);
-        foreach (var code in ordered.Skip(1))
+        foreach (var code in codes.OrderBy(c => c.Code, StringComparer.Ordinal))
         {
             var next = new SortedDictionary<(int From, int To), double>();
-            foreach (var ((from, to), weight) in spans)
+            var noDate = Coincidence * Math.Max(0, 1 - code.Readings.Sum(r => r.P));
+            foreach (var (span, weight) in spans)
             {
-                foreach (var reading in code.Readings)
-                {
-                    var (a, b) = (reading.Weeks.From.Ordinal, reading.Weeks.To.Ordinal);
-                    var gap = Math.Max(0, Math.Max(a - to, from - b));
-                    var (first, last) = (Math.Min(from, a), Math.Max(to, b));
-                    if (gap > WidestStock || last - first > WidestStock + 52) continue;
-                    Add(next, first, last, weight * reading.P / (1 + (gap / Cluster * (gap / Cluster))));
-                }
+                next[span] = next.GetValueOrDefault(span) + (weight * noDate);
+                foreach (var reading in code.Readings) Join(next, span, weight, reading);
             }
             spans = next;
         }
+        spans.Remove(Nothing);
         return spans;
+    }
+
+    private static void Join(SortedDictionary<(int From, int To), double> next, (int From, int To) span, double weight, DateReading reading)
+    {
+        var (a, b) = (reading.Weeks.From.Ordinal, reading.Weeks.To.Ordinal);
+        if (span == Nothing)
+        {
+            Add(next, a, b, weight * reading.P);
+            return;
+        }
+        double gap = Math.Max(0, Math.Max(a - span.To, span.From - b));
+        var (first, last) = (Math.Min(span.From, a), Math.Max(span.To, b));
+        if (gap <= WidestStock && last - first <= WidestStock + 52) Add(next, first, last, weight * reading.P / (1 + (gap / Cluster * (gap / Cluster))));
     }
 
     private static void Add(SortedDictionary<(int From, int To), double> spans, int from, int to, double weight) =>

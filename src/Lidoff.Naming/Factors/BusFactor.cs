@@ -41,10 +41,10 @@ public sealed class BusFactor : ILikelihoodFactor
             this.question = question;
             bus = question.Evidence.Bus!;
             double rows = 0, hits = 0;
-            foreach (var part in question.Catalogue.Parts.Where(p => p.BusAddresses.Count > 0))
+            foreach (var part in question.Catalogue.Parts.Where(HasAddress))
             {
                 rows++;
-                if (bus.Address is { } at && part.BusAddresses.Contains(at)) hits += 1.0 / part.BusAddresses.Count;
+                hits += bus.Address is { } at ? Listed(part, at) : 0;
             }
             background = (0.75 * hits / Math.Max(rows, 1)) + (0.25 / Addresses);
         }
@@ -52,11 +52,7 @@ public sealed class BusFactor : ILikelihoodFactor
         public double Part(int index)
         {
             var part = question.Catalogue.Parts[index];
-            if (bus.Address is { } at && part.BusAddresses.Count > 0)
-            {
-                var listed = part.BusAddresses.Contains(at) ? (1 - Unlisted) / part.BusAddresses.Count : 0;
-                return Blunder.Cap((listed + (Unlisted / Addresses)) / background, factor.BlunderRate);
-            }
+            if (bus.Address is { } at && HasAddress(part)) return Blunder.Cap((Listed(part, at) + (Unlisted / Addresses)) / background, factor.BlunderRate);
             return part.Interface.Length > 0 && !Talks(part) ? Elementary.Log(factor.BlunderRate * 2) : 0;
         }
 
@@ -65,9 +61,22 @@ public sealed class BusFactor : ILikelihoodFactor
         public string Say(int index)
         {
             var part = question.Catalogue.Parts[index];
-            return bus.Address is { } at && part.BusAddresses.Count > 0
-                ? FactorSentences.Address(at, part.BusAddresses)
+            return bus.Address is { } at && HasAddress(part)
+                ? FactorSentences.Address(at, part.BusAddresses, part.ExampleAddresses)
                 : FactorSentences.BusType(bus.Type, part.Interface, Talks(part));
+        }
+
+        private static bool HasAddress(Part part) => part.BusAddresses.Count + part.ExampleAddresses.Count > 0;
+
+        /// <summary>
+        /// Probability of an address: spread over those stated; one that stood in an example only gets a fifth of the room, or half of it
+        /// where nothing was stated.
+        /// </summary>
+        private static double Listed(Part part, int at)
+        {
+            var examples = part.ExampleAddresses.Count == 0 ? 0 : part.BusAddresses.Count == 0 ? 0.5 : 0.2;
+            var room = part.BusAddresses.Contains(at) ? (1 - examples) / part.BusAddresses.Count : part.ExampleAddresses.Contains(at) ? examples / part.ExampleAddresses.Count : 0;
+            return (1 - Unlisted) * room;
         }
 
         private bool Talks(Part part)

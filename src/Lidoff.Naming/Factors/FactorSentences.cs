@@ -33,17 +33,17 @@ public static class FactorSentences
         listed.Count == 0 ? Text($"{seen} mm high; its height is not known here.") : Text($"{seen} mm high; {Join(listed)} mm is listed.");
 
     /// <summary>Bus address.</summary>
-    public static string Address(int seen, IReadOnlyList<int> listed) =>
-        listed.Contains(seen) ? $"Answers at 0x{seen:x2}, one of its {listed.Count} listed address{(listed.Count == 1 ? "" : "es")}." : $"Answers at 0x{seen:x2}; it is listed at {string.Join(", ", listed.Select(a => $"0x{a:x2}"))}.";
+    public static string Address(int seen, IReadOnlyList<int> listed, IReadOnlyList<int> examples) =>
+        examples.Contains(seen) ? $"Answers at 0x{seen:x2}, which an example of it shows." : listed.Count == 0 ? $"Answers at 0x{seen:x2}; it is shown elsewhere, at {string.Join(", ", examples.Select(a => $"0x{a:x2}"))}." : listed.Contains(seen) ? $"Answers at 0x{seen:x2}, one of its {listed.Count} listed address{(listed.Count == 1 ? "" : "es")}." : $"Answers at 0x{seen:x2}; it is listed at {string.Join(", ", listed.Select(a => $"0x{a:x2}"))}.";
 
     /// <summary>Bus type.</summary>
     public static string BusType(string seen, string listed, bool talks) =>
         listed.Length == 0 ? "Answers on a bus; its interface is not known here." : talks ? $"Answers on {seen}; its interface is {listed}." : $"Answers on {seen}; its interface is {listed}, which does not fit.";
 
     /// <summary>Identity register.</summary>
-    public static string Identity(RegisterFact seen, IReadOnlyList<long> listed) =>
+    public static string Identity(RegisterFact seen, bool own, IReadOnlyList<long> listed) =>
         listed.Count == 0 ? $"Register 0x{seen.Register:x2} returned 0x{seen.Value:x2}; what it returns there is not known here."
-        : listed.Contains(seen.Value) ? $"Register 0x{seen.Register:x2} returned 0x{seen.Value:x2}, its own value."
+        : own ? $"Register 0x{seen.Register:x2} returned 0x{seen.Value:x2}, its own value."
         : $"Register 0x{seen.Register:x2} returned 0x{seen.Value:x2}; it returns {string.Join(" or ", listed.Select(v => $"0x{v:x2}"))}.";
 
     /// <summary>Supply.</summary>

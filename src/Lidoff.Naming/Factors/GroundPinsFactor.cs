@@ -1,6 +1,5 @@
 using Lidoff.Catalogue.Parts;
 using Lidoff.Naming.Asking;
-using Lidoff.Numbers;
 
 namespace Lidoff.Naming.Factors;
 
@@ -46,21 +45,28 @@ public sealed class GroundPinsFactor : ILikelihoodFactor
         public double Part(int index)
         {
             var part = question.Catalogue.Parts[index];
-            if (part.Pins.Count == 0) return 0;
-            var log = 0.0;
-            foreach (var number in question.Evidence.GroundPins)
-            {
-                if (part.Pins.FirstOrDefault(p => p.Number == number) is { } pin) log += Elementary.Log((IsGround(pin) ? 0.95 : TiedLow) / Background);
-            }
-            return Math.Min(Most, Blunder.Cap(Elementary.Exp(log), factor.BlunderRate));
+            if (part.PinLists.Count == 0) return 0;
+            var ratios = part.PinLists.Select(Ratio).ToArray();
+            return Math.Min(Most, Blunder.Cap(ratios.Sum() / ratios.Length, factor.BlunderRate));
         }
 
         public double None(int group) => 0;
 
         public string Say(int index)
         {
+            // The pin list that fits best is the one worth showing.
             var part = question.Catalogue.Parts[index];
-            return FactorSentences.GroundPins(question.Evidence.GroundPins, [.. part.Pins.Where(IsGround).Select(p => p.Number)]);
+            return FactorSentences.GroundPins(question.Evidence.GroundPins, [.. (part.PinLists.OrderByDescending(Ratio).FirstOrDefault()?.Pins ?? []).Where(IsGround).Select(p => p.Number)]);
+        }
+
+        private double Ratio(PinList list)
+        {
+            var ratio = 1.0;
+            foreach (var number in question.Evidence.GroundPins)
+            {
+                if (list.Pins.FirstOrDefault(p => p.Number == number) is { } pin) ratio *= (IsGround(pin) ? 0.95 : TiedLow) / Background;
+            }
+            return ratio;
         }
     }
 }

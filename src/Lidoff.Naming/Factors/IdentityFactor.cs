@@ -46,7 +46,7 @@ public sealed class IdentityFactor : ILikelihoodFactor
                 var here = part.Identity.Where(i => i.Register == seen.Register).ToArray();
                 if (here.Length == 0) continue;
                 rows++;
-                hits += here.Any(i => i.Value == seen.Value) ? 1.0 / here.Length : 0;
+                hits += here.Any(i => i.Accepts(seen.Value)) ? 1.0 / here.Length : 0;
             }
             // Half of what answers at this register is in no table; its value may be anything.
             unlisted = 1.0 / (seen.Value > 0xFF ? 0x10000 : 0x100);
@@ -57,12 +57,12 @@ public sealed class IdentityFactor : ILikelihoodFactor
         {
             var here = question.Catalogue.Parts[index].Identity.Where(i => i.Register == seen.Register).ToArray();
             if (here.Length == 0) return 0;
-            var right = here.Any(i => i.Value == seen.Value) ? Right / here.Select(i => i.Value).Distinct().Count() : 0;
+            var right = here.Any(i => i.Accepts(seen.Value)) ? Right / here.Select(i => i.Value).Distinct().Count() : 0;
             return Blunder.Cap((right + ((1 - Right) * unlisted)) / background, factor.BlunderRate);
         }
 
         public double None(int group) => Elementary.Log(((0.5 * unlisted) + (0.5 * background)) / background);
 
-        public string Say(int index) => FactorSentences.Identity(seen, [.. question.Catalogue.Parts[index].Identity.Where(i => i.Register == seen.Register).Select(i => i.Value).Distinct().Order()]);
+        public string Say(int index) => FactorSentences.Identity(seen, question.Catalogue.Parts[index].Identity.Any(i => i.Register == seen.Register && i.Accepts(seen.Value)), [.. question.Catalogue.Parts[index].Identity.Where(i => i.Register == seen.Register).Select(i => i.Value).Distinct().Order()]);
     }
 }

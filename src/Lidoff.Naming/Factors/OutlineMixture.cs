@@ -12,7 +12,7 @@ namespace Lidoff.Naming.Factors;
 internal sealed class OutlineMixture
 {
     /// <summary>How often a part turns up in a package its rows do not list. A judgement, no source.</summary>
-    private const double UnlistedPackage = 0.04;
+    private const double UnlistedPackage = 0.02;
 
     /// <summary>How often a part that is not in the catalogue has an outline no row has.</summary>
     private const double UnlistedOutline = 0.2;

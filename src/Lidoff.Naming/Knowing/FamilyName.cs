@@ -10,7 +10,10 @@ public static class FamilyName
     /// <summary>The stem as written in <paramref name="part"/>, signs left out; the whole name where it holds no digit.</summary>
     public static string Of(string part)
     {
-        var name = new string([.. part.Where(char.IsAsciiLetterOrDigit)]);
+        // What stands behind a hyphen is a version (KXTJ3-1057), unless the number itself does (MPU-6500).
+        var hyphen = part.IndexOf('-', StringComparison.Ordinal);
+        var head = hyphen > 0 && part.AsSpan(0, hyphen).IndexOfAnyInRange('0', '9') >= 0 ? part[..hyphen] : part;
+        var name = new string([.. head.Where(char.IsAsciiLetterOrDigit)]);
         var digit = name.AsSpan().IndexOfAnyInRange('0', '9');
         if (digit < 0) return name;
         var end = digit;
@@ -18,7 +21,9 @@ public static class FamilyName
         var run = end - digit;
         if (run > 2) return name[..(digit + (run == 3 ? 1 : 2))];
         var letters = end;
-        while (letters < name.Length && letters < end + 2 && !char.IsAsciiDigit(name[letters])) letters++;
+        // Logic series carry the family behind 74: all its letters.
+        var most = name.AsSpan(digit, run) is "74" ? 5 : 2;
+        while (letters < name.Length && letters < end + most && !char.IsAsciiDigit(name[letters])) letters++;
         return name[..letters];
     }
 

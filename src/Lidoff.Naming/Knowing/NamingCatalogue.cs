@@ -11,6 +11,9 @@ namespace Lidoff.Naming.Knowing;
 /// </summary>
 public sealed class NamingCatalogue
 {
+    /// <summary>A kind with less standing than this, all its parts together, is thinly covered whatever its parts.</summary>
+    private const double Thin = 60;
+
     private readonly Dictionary<string, int> familyMembers;
 
     /// <summary>Prepares <paramref name="parts"/>, whose order does not matter.</summary>
@@ -59,9 +62,10 @@ public sealed class NamingCatalogue
 
     /// <summary>
     /// A part whose supply or current somebody wrote down is one that wearables are made of; a bare row of a symbol library or a driver
-    /// list is met less often. The factor is a judgement, no source.
+    /// list is met less often. The factors are judgements, no source.
     /// </summary>
-    private static double Standing(Part part) => part.IdleCurrent is not null || part.ActiveCurrent is not null || part.SupplyMost is not null ? 4 : part.Marks.Count > 0 ? 2 : 1;
+    private static double Standing(Part part) =>
+        part.IdleCurrent is not null || part.ActiveCurrent is not null || part.SupplyMost is not null ? 4 : part.Marks.Count > 0 || part.Identity.Count > 0 ? 2 : 1;
 
     private static bool IsSmall(Part part) => part.Packages.Any(p => p.Family is "SOT" or "SC70" or "WLCSP" or "die" or "chip" || p.Pins <= 6 || p.LengthMm * p.WidthMm < 5);
 
@@ -71,14 +75,11 @@ public sealed class NamingCatalogue
         var all = groups.Sum(g => g.Share);
         var standing = new double[groups.Count];
         for (var i = 0; i < Parts.Count; i++) standing[GroupOf[i]] += Standing(Parts[i]);
-        // Where the catalogue holds not one part of a kind, all of that kind's share is "none".
-        none = [.. groups.Select((g, i) => Elementary.Log(g.Share / all * (standing[i] > 0 ? 1 - g.Complete : 1)))];
+        // Where the catalogue holds few parts of a kind, most of that kind's share is "none".
+        var complete = groups.Select((g, i) => g.Complete * Math.Min(1, standing[i] / Thin)).ToArray();
+        none = [.. groups.Select((g, i) => Elementary.Log(g.Share / all * (1 - complete[i])))];
         var log = new double[Parts.Count];
-        for (var i = 0; i < Parts.Count; i++)
-        {
-            var group = groups[GroupOf[i]];
-            log[i] = Elementary.Log(group.Share / all * group.Complete * Standing(Parts[i]) / standing[GroupOf[i]]);
-        }
+        for (var i = 0; i < Parts.Count; i++) log[i] = Elementary.Log(groups[GroupOf[i]].Share / all * complete[GroupOf[i]] * Standing(Parts[i]) / standing[GroupOf[i]]);
         return log;
     }
 }

@@ -29,8 +29,10 @@ internal sealed class OutlineTable
     /// <summary>Parts per outline; a part with several counts once.</summary>
     internal double[] Counts { get; }
 
-    /// <summary>The facts without the source's own name, sides in order.</summary>
-    private static PackageFact Plain(PackageFact fact) => fact.LengthMm is { } l && fact.WidthMm is { } w && w > l
-        ? fact with { Name = "", LengthMm = w, WidthMm = l }
-        : fact with { Name = "" };
+    /// <summary>The sizes alone, sides in order: whose name or row it was does not matter here.</summary>
+    internal static PackageFact Plain(PackageFact fact)
+    {
+        var (length, width) = fact.LengthMm is { } l && fact.WidthMm is { } w && w > l ? (fact.WidthMm, fact.LengthMm) : (fact.LengthMm, fact.WidthMm);
+        return new PackageFact("", fact.Family, length, width, fact.HeightMm, fact.PitchMm, fact.Pins);
+    }
 }

@@ -13,16 +13,23 @@ internal sealed class MarkAlignment
 
     private double[] before = new double[64], now = new double[64];
 
+    /// <summary>Digits behind this many glyphs are the ones by which siblings differ.</summary>
+    private const int Stem = 3;
+
+    /// <summary>Gain of a digit where any digit would do: one in ten against its share in marks at large.</summary>
+    private const double AnyDigit = 0.8;
+
     /// <summary>Natural log of the likelihood ratio of the best lay, without the form's own share.</summary>
-    internal double Score { get; private set; }
+    internal double Lay(MarkForm form, MarkQuery query) => Best(form, query, sibling: false);
 
     /// <summary>
-    /// The most that a beginning of the number gains by itself (three glyphs or more) where the mark goes on otherwise: what a sibling
-    /// with the same beginning and another number would show.
+    /// The same for an unlisted sibling: the same beginning of three glyphs, other digits behind, all else alike. Minus infinity where
+    /// the form has no such digits.
     /// </summary>
-    internal double HeadScore { get; private set; }
+    internal double LaySibling(MarkForm form, MarkQuery query) =>
+        Array.FindLastIndex(form.Glyphs, g => Glyphs.IsDigit(g)) >= Stem ? Best(form, query, sibling: true) : double.NegativeInfinity;
 
-    internal void Lay(MarkForm form, MarkQuery query)
+    private double Best(MarkForm form, MarkQuery query, bool sibling)
     {
         var places = query.Length;
         if (before.Length < places + 1)
@@ -30,33 +37,24 @@ internal sealed class MarkAlignment
             before = new double[places + 16];
             now = new double[places + 16];
         }
-        Score = double.NegativeInfinity;
-        HeadScore = double.NegativeInfinity;
         for (var j = 0; j <= places; j++) before[j] = j < places ? Start(form, query, j) : double.NegativeInfinity;
 
         var glyphs = form.Glyphs;
-        var literals = 0;
-        var lastDigit = Array.FindLastIndex(glyphs, g => Glyphs.IsDigit(g));
         for (var i = 0; i < glyphs.Length; i++)
         {
             var glyph = glyphs[i];
-            literals += glyph < MarkForm.One ? 1 : 0;
+            var free = sibling && i >= Stem && Glyphs.IsDigit(glyph);
             now[0] = glyph switch { MarkForm.Many => before[0], MarkForm.Line => before[0] + PatternLineMissing, MarkForm.One => before[0] - 1, _ => before[0] + Missing };
-            for (var j = 1; j <= places; j++) now[j] = Step(glyph, i, j, query);
-            if (literals >= 3 && i < lastDigit)
-            {
-                for (var j = 1; j <= places; j++)
-                {
-                    if (now[j] > HeadScore && GoesOnDifferently(glyphs[i + 1], j, query)) HeadScore = now[j];
-                }
-            }
+            for (var j = 1; j <= places; j++) now[j] = Step(glyph, free, i, j, query);
             (before, now) = (now, before);
         }
-        for (var j = 1; j <= places; j++) Score = Math.Max(Score, before[j] + End(form, query, j));
+        var best = double.NegativeInfinity;
+        for (var j = 1; j <= places; j++) best = Math.Max(best, before[j] + End(form, query, j));
+        return best;
     }
 
     /// <summary>Best score of having laid glyphs 0..i, the last of them ending right before place j.</summary>
-    private double Step(sbyte glyph, int i, int j, MarkQuery query)
+    private double Step(sbyte glyph, bool free, int i, int j, MarkQuery query)
     {
         var place = j - 1;
         // A line that starts inside the form: fine where the pattern says so, a break otherwise.
@@ -65,14 +63,11 @@ internal sealed class MarkAlignment
         if (glyph == MarkForm.Many) return Math.Max(before[j], now[j - 1] + join);
         if (query.Gap[place]) return Math.Max(Math.Max(before[j - 1] - 0.7, before[j]), now[j - 1]);
 
-        var gain = glyph == MarkForm.One ? 0 : query.Gains[place][glyph];
+        var gain = glyph == MarkForm.One ? 0 : free && Glyphs.IsDigit(query.Best[place]) ? AnyDigit : query.Gains[place][glyph];
         var best = before[j - 1] + gain + join;
         best = Math.Max(best, before[j] + (glyph == MarkForm.One ? -1 : Missing));
         return Math.Max(best, now[j - 1] + Extra + join);
     }
-
-    private static bool GoesOnDifferently(sbyte next, int j, MarkQuery query) =>
-        query.Starts[j] ? Glyphs.IsDigit(next) : query.Best[j] >= 0 && query.Best[j] != next && next < MarkForm.One && !Glyphs.LookAlike(query.Best[j], next);
 
     private static double Start(MarkForm form, MarkQuery query, int j)
     {

@@ -65,16 +65,17 @@ internal sealed class MarkScores
     {
         var alignment = new MarkAlignment();
         var groups = ClassGroups.All.Count;
-        var heads = new double[groups];
-        Array.Fill(heads, double.NegativeInfinity);
+        var siblings = new double[groups];
+        Array.Fill(siblings, double.NegativeInfinity);
         foreach (var number in catalogue.Marks.Candidates(query))
         {
             var form = catalogue.Marks.Forms[number];
-            alignment.Lay(form, query);
-            var log = form.LogShare + alignment.Score;
-            var group = catalogue.GroupOf[form.Part];
-            heads[group] = Math.Max(heads[group], catalogue.LogPrior[form.Part] + form.LogShare + alignment.HeadScore);
+            var log = form.LogShare + alignment.Lay(form, query);
             if (log < -20) continue;
+            // Where another number explains the mark no better, there is no sign of a sibling.
+            var sibling = form.LogShare + alignment.LaySibling(form, query);
+            var group = catalogue.GroupOf[form.Part];
+            if (sibling > log) siblings[group] = Math.Max(siblings[group], catalogue.LogPrior[form.Part] + sibling);
             var had = found.GetValueOrDefault(form.Part, (Ratio: 0.0, Best: form, BestLog: double.NegativeInfinity));
             found[form.Part] = (had.Ratio + Elementary.Exp(log), log > had.BestLog ? form : had.Best, Math.Max(log, had.BestLog));
         }
@@ -82,7 +83,7 @@ internal sealed class MarkScores
         for (var g = 0; g < groups; g++)
         {
             var listed = catalogue.ListedMass[g];
-            ratios[g] = 1 - SiblingShare + (listed > 0 && !double.IsNegativeInfinity(heads[g]) ? SiblingShare * Elementary.Exp(heads[g]) / listed : 0);
+            ratios[g] = 1 - SiblingShare + (listed > 0 && !double.IsNegativeInfinity(siblings[g]) ? SiblingShare * Elementary.Exp(siblings[g]) / listed : 0);
         }
         return ratios;
     }

@@ -35,7 +35,7 @@ internal static class NextMeasures
         var rest = Math.Max(0, 1 - none - parts.Sum(i => posterior[i]));
         return [.. All.Where(m => m.Open(evidence))
             .Select(m => new NextMeasure(m.Name, Math.Round(Bits(m, catalogue, posterior, parts, none + rest), 2), m.Minutes, m.Risk))
-            .Where(m => m.Bits >= 0.01)
+            .Where(m => m.Bits >= 0.05)
             .OrderByDescending(m => m.Bits / m.Minutes).ThenBy(m => m.Measure, StringComparer.Ordinal).Take(3)];
     }
 

@@ -42,7 +42,7 @@ public sealed class Ranker
         var family = Family(posterior, order);
         var level = posterior.Length > 0 && posterior[order[0]] >= PartFrom ? NameLevel.Part : family is not null && family.P >= FamilyFrom ? NameLevel.Family : NameLevel.None;
         var next = level == NameLevel.Part && candidates[0].P > 0.995 ? [] : NextMeasures.For(evidence, catalogue, posterior, order, none);
-        return new LocalBelief(candidates, others, family, noneP, level, next, Remarks(evidence, readings.Length, order, readings.Select(r => r.Reading), none));
+        return new LocalBelief(candidates, others, family, noneP, level, next, Remarks(readings.Length, candidates, none));
     }
 
     private double[] Posterior(IFactorReading[] readings, out double none)
@@ -81,12 +81,11 @@ public sealed class Ranker
         return new FamilyBelief(name, Rounded(best.Value), catalogue.FamilyMembers(best.Key));
     }
 
-    private static List<string> Remarks(NameEvidence evidence, int speaking, int[] order, IEnumerable<IFactorReading> readings, double none)
+    private static List<string> Remarks(int speaking, Candidate[] candidates, double none)
     {
         var remarks = new List<string>();
         if (speaking == 0) remarks.Add(RankingSentences.EmptyEvidence);
-        // Each of two or more factors speaks clearly against the best listed part, and "none" is what is left.
-        if (none > 0.5 && order.Length > 0 && speaking > 1 && readings.Min(r => Decibans(r.Part(order[0]))) < -8) remarks.Add(RankingSentences.Contradiction);
+        if (none > 0.5 && candidates.Length > 0 && candidates[0].Because.Any(b => b.Db > 15) && candidates[0].Because.Any(b => b.Db < -8)) remarks.Add(RankingSentences.Contradiction);
         return remarks;
     }
 
