@@ -55,9 +55,6 @@ public static class ReckoningSentences
     /// <summary>A reckoning that rests on itself.</summary>
     public static Fault Circle(string where, string from) => new(where, "a reckoning that does not rest on itself", $"\"{where}\" comes from \"{from}\", which rests on this very reckoning.");
 
-    /// <summary>Two reckonings under one designator.</summary>
-    public static Fault SameDesignator(string reckoning) => new(reckoning, "one reckoning under each designator", $"There is more than one reckoning \"{reckoning}\"; supersede or undo one of them.");
-
     /// <summary>The formula has no value at these inputs.</summary>
     public static Fault NoValue(string name) => new("name", "inputs with a value", $"{name} has no value for these inputs, or for too few of their draws.");
 

@@ -17,21 +17,17 @@ internal sealed class InputReader(IColumnSource columns)
     public static Outcome<Uncertain> InRange(CalculationInput input, Uncertain value, double least, double most) =>
         least >= input.Least && most <= input.Most ? value : ReckoningSentences.OutOfRange(input, least < input.Least ? least : most);
 
+    // Two inputs from one column share a draw.
     private Outcome<Uncertain> Empirical(CalculationInput input, string file, string column) =>
         columns.Column(file, column, input.Key).Then(found =>
         {
             double[] si = [.. found.Select(input.Unit.ToSi)];
-            return InRange(input, Uncertain.Empirical(si), si.Min(), si.Max());
+            return InRange(input, Uncertain.Empirical(si, file + '#' + column), si.Min(), si.Max());
         });
 
     private static Outcome<Uncertain> Typed(CalculationInput input, string text) =>
-        TypedSpread.Read(WithoutOwnUnit(input, text), input.Unit, input.Key, DecimalMark.Machine).Then(typed => typed.Shape switch
-        {
-            SpreadShape.Uniform => InRange(input, Uncertain.Uniform(typed.Least, typed.Most), typed.Least, typed.Most),
-            SpreadShape.Triangular => InRange(input, Uncertain.Triangular(typed.Least, typed.Centre, typed.Most), typed.Least, typed.Most),
-            SpreadShape.Normal => InRange(input, Uncertain.Normal(typed.Centre, typed.U), typed.Centre, typed.Centre),
-            _ => InRange(input, Uncertain.Exact(typed.Centre), typed.Centre, typed.Centre),
-        });
+        TypedSpread.Read(WithoutOwnUnit(input, text), input.Unit, input.Key, DecimalMark.Machine)
+            .Then(typed => InRange(input, UncertainText.Of(typed), typed.Least, typed.Most));
 
     // "2 %/month", "120 µgn/√Hz": units that only a calculation has are not known to the general reader.
     private static string WithoutOwnUnit(CalculationInput input, string text)

@@ -28,7 +28,7 @@ public sealed class Reckoner(IColumnSource columns)
         var info = calculation.Info;
         var value = calculation.Run([.. inputs.Select(input => input.Value)], seed);
         if (!double.IsFinite(value.Value) || !double.IsFinite(value.U)) return ReckoningSentences.NoValue(info.Name);
-        return new ReckonResult(info, value, inputs, [.. info.Cautions, .. Remarks(info, value, inputs)]);
+        return new ReckonResult(info, value, [.. inputs], [.. info.Cautions, .. Remarks(info, value, inputs)]);
     }
 
     private Outcome<IReadOnlyList<ReckonedInput>> Inputs(CalculationInfo info, IReadOnlyList<TypedInput> typed)
