@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Seeing.Kinds;
@@ -7,7 +8,7 @@ namespace Lidoff.Seeing.Kinds;
 internal static class Ends
 {
     /// <summary>Both ends; faults, also for ends that fall together, go to the reader.</summary>
-    public static (PixelPoint From, PixelPoint To) Read(PayloadReader reader)
+    public static (PicturePoint From, PicturePoint To) Read(PayloadReader reader)
     {
         var (fromX, fromY) = reader.Point("from");
         var (toX, toY) = reader.Point("to");

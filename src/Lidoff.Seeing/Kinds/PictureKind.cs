@@ -36,7 +36,7 @@ public sealed class PictureKind : EvidenceKind<PictureSighting>
         var reader = new PayloadReader(payload);
         var file = reader.Text("file", 255);
         var name = reader.OptionalText("name", 255) ?? "";
-        var side = reader.OptionalOneOf("side", BoardSide.Unknown, ("top", BoardSide.Top), ("bottom", BoardSide.Bottom), ("edge", BoardSide.Edge), ("other", BoardSide.Other));
+        var side = reader.OptionalOneOf("side", PictureSide.Unknown, ("top", PictureSide.Top), ("bottom", PictureSide.Bottom), ("edge", PictureSide.Edge), ("other", PictureSide.Other));
         var zoom = reader.OptionalText("zoom", 100) ?? "";
         var light = reader.OptionalText("light", 100) ?? "";
         var camera = reader.OptionalText("camera", 100) ?? "";

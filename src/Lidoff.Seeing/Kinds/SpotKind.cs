@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring;
 
@@ -41,7 +42,7 @@ public sealed class SpotKind : EvidenceKind<SpotSighting>
         var why = reader.OptionalText("why") ?? "";
         var kind = reader.OptionalText("class", 100) ?? "";
         var picture = reader.OptionalText("picture", 255) ?? "";
-        PixelPoint? at = reader.OptionalPoint("at") is { } place ? new(place.X, place.Y) : null;
+        PicturePoint? at = reader.OptionalPoint("at") is { } place ? new(place.X, place.Y) : null;
         var sides = reader.Has("box") ? reader.Numbers("box", 4, 4) : [];
         PixelBox? box = sides.Count == 4 ? new(sides[0], sides[1], sides[2], sides[3]) : null;
         if (box is { } shape && !(shape.Width > 0 && shape.Height > 0)) reader.Fail("box", "x, y, width and height with width and height above zero");

@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Seeing.Measuring;
@@ -26,7 +27,7 @@ internal static class JobChecks
         return faults.Count == 0 ? target : Outcome<TargetLength>.Failed(faults);
     }
 
-    private static void Chord(List<Fault> faults, string where, PixelPoint from, PixelPoint to, double heightMm, MeasureJob job, PictureFrame frame)
+    private static void Chord(List<Fault> faults, string where, PicturePoint from, PicturePoint to, double heightMm, MeasureJob job, PictureFrame frame)
     {
         foreach (var (name, point) in new[] { ("from", from), ("to", to) })
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Seeing.Measuring;
@@ -60,7 +61,7 @@ public static class MeasureJobReader
         return new(id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture), reader.Done(() => target));
     }
 
-    private static PixelPoint Point(PayloadReader reader, string key)
+    private static PicturePoint Point(PayloadReader reader, string key)
     {
         var (x, y) = reader.Point(key);
         return new(x, y);

@@ -1,3 +1,5 @@
+using Lidoff.Evidence.Pictures;
+
 namespace Lidoff.Seeing.Measuring;
 
 /// <summary>
@@ -40,7 +42,7 @@ internal sealed record PictureShape(bool Axes, bool Tilt, bool Lens)
     ];
 
     /// <summary>What each coefficient counts for the length between two places of a picture.</summary>
-    public static double[] Factors(PixelPoint from, PixelPoint to, PictureFrame frame)
+    public static double[] Factors(PicturePoint from, PicturePoint to, PictureFrame frame)
     {
         var half = Math.Max(frame.Width, frame.Height) / 2.0;
         var (x1, y1) = ((from.X - (frame.Width / 2.0)) / half, (from.Y - (frame.Height / 2.0)) / half);

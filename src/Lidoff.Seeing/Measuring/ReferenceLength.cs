@@ -1,3 +1,5 @@
+using Lidoff.Evidence.Pictures;
+
 namespace Lidoff.Seeing.Measuring;
 
 /// <summary>A length known from elsewhere that lies in the picture.</summary>
@@ -6,4 +8,4 @@ namespace Lidoff.Seeing.Measuring;
 /// <param name="LengthMm">Its length, mm, above zero.</param>
 /// <param name="UMm">Standard uncertainty of the length, mm, zero or more (default 0: a definition).</param>
 /// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
-public sealed record ReferenceLength(PixelPoint From, PixelPoint To, double LengthMm, double UMm = 0, double HeightMm = 0);
+public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double LengthMm, double UMm = 0, double HeightMm = 0);

@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 
@@ -112,7 +113,7 @@ public sealed class ScaleFit
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
-    public (double PxPerMm, double RelativeU) Along(PixelPoint from, PixelPoint to, double heightMm)
+    public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm)
     {
         var parts = Mixture(PictureShape.Factors(from, to, frame), heightMm);
         var mean = parts.Sum(part => part.Weight * part.Scale);

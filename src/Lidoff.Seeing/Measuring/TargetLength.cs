@@ -1,3 +1,5 @@
+using Lidoff.Evidence.Pictures;
+
 namespace Lidoff.Seeing.Measuring;
 
 /// <summary>A length to find: its name and its two ends.</summary>
@@ -5,4 +7,4 @@ namespace Lidoff.Seeing.Measuring;
 /// <param name="From">One end.</param>
 /// <param name="To">The other end, at another place.</param>
 /// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
-public sealed record TargetLength(string Id, PixelPoint From, PixelPoint To, double HeightMm = 0);
+public sealed record TargetLength(string Id, PicturePoint From, PicturePoint To, double HeightMm = 0);

@@ -95,7 +95,7 @@ public sealed class KindTests
     public void A_picture_names_its_file_and_side()
     {
         var picture = Read(new PictureKind(), """{"file":"tag.jpg","side":"bottom","zoom":"2x","light":"ring"}""");
-        Assert.Equal((BoardSide.Bottom, "2x", ""), (picture.Side, picture.Zoom, picture.Camera));
+        Assert.Equal((PictureSide.Bottom, "2x", ""), (picture.Side, picture.Zoom, picture.Camera));
         Assert.Equal(["\"side\" should be one of top, bottom, edge, other, but here it is \"front\"."], Refused(new PictureKind(), """{"file":"tag.jpg","side":"front"}"""));
     }
 

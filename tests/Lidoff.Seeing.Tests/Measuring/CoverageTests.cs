@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Seeing.Tests.Measuring;
@@ -64,18 +65,18 @@ public sealed class CoverageTests
         return new(Clicked(random, from, click), Clicked(random, to, click), truth + (u * Normal(random)), u, height);
     }
 
-    private static (PixelPoint From, PixelPoint To) Chord(Random random, double least, double most)
+    private static (PicturePoint From, PicturePoint To) Chord(Random random, double least, double most)
     {
         while (true)
         {
-            var from = new PixelPoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
-            var to = new PixelPoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
+            var from = new PicturePoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
+            var to = new PicturePoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
             var length = from.DistanceTo(to);
             if (length >= least && length <= most) return (from, to);
         }
     }
 
-    private static PixelPoint Clicked(Random random, PixelPoint point, double click) => new(point.X + (click * Normal(random)), point.Y + (click * Normal(random)));
+    private static PicturePoint Clicked(Random random, PicturePoint point, double click) => new(point.X + (click * Normal(random)), point.Y + (click * Normal(random)));
 
     private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

@@ -1,7 +1,7 @@
 namespace Lidoff.Seeing.Kinds;
 
 /// <summary>What a picture shows of the specimen.</summary>
-public enum BoardSide
+public enum PictureSide
 {
     /// <summary>Nothing was said.</summary>
     Unknown,
