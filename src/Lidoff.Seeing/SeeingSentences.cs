@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Seeing;
 
@@ -53,6 +54,20 @@ public static class SeeingSentences
 
     /// <summary>No file where the job says one is.</summary>
     public static string UnknownImage(string name) => $"There is no picture at {Quoted(name)}.";
+
+    /// <summary>Progress of a pyramid.</summary>
+    public static string MakingTiles(string name) => $"Making tiles of {Quoted(name)}";
+
+    /// <summary>A key of a job that means nothing here.</summary>
+    public static string UnknownKey(string key) => $"The job's key {Quoted(key)} is not known and was left out.";
+
+    /// <summary>The job file cannot be read.</summary>
+    public static string NoJob(string path, string why) => $"The job {Quoted(path)} cannot be read: {why}";
+
+    /// <summary>One measured length in words.</summary>
+    public static string Result(MeasuredLength length) =>
+        $"{length.Id}: {Number(length.ValueMm, 4)} mm, 90 % between {Number(length.LowMm, 4)} and {Number(length.HighMm, 4)} mm"
+        + (length.Snap is { } snap ? $"; a standard {snap.Kind} of {Number(snap.Mm, 3)} mm ({Number(snap.LikelihoodRatio, 1)} to 1)" : "");
 
     /// <summary>A length in mm with a sensible number of digits.</summary>
     public static string Mm(double mm) => Number(mm, Math.Abs(mm) < 0.1 ? 3 : 2) + " mm";

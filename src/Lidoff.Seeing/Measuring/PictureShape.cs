@@ -19,16 +19,13 @@ internal sealed record PictureShape(bool Axes, bool Tilt, bool Lens)
     private const double TrustSlope = 0.0003;
     private const double TrustLens = 0.0002;
 
-    // Once the references contradict that, up to about 10 % (two standard deviations) is thought possible.
-    private const double FreeAxes = 0.05;
+    // Once the references contradict that, 10 % between directions, 20 % across the picture and 6 % from the lens are thought possible (two standard deviations).
+    private const double FreeAxes = 0.025;
     private const double FreeSlope = 0.05;
     private const double FreeLens = 0.03;
 
     /// <summary>Trust in a square picture.</summary>
     public static PictureShape Square { get; } = new(false, false, false);
-
-    /// <summary>How many coefficients are free besides the level.</summary>
-    public int Free => (Axes ? 2 : 0) + (Tilt ? 2 : 0) + (Lens ? 1 : 0);
 
     /// <summary>Prior standard deviations; the level is practically free.</summary>
     public double[] Priors() =>

@@ -23,8 +23,8 @@ public sealed class ScaleFit
     // Three references always fit a slope: whether one of them is wrong instead stays open, and both are said.
     private const int EnoughForWarp = 3;
 
-    // A departure beyond this between two references is more likely a wrong length than a slanted camera.
-    private const double BelievableWarp = 0.15;
+    // Two references that differ by more are more likely a wrong length or height than a slant: it would take 21°.
+    private const double BelievableWarp = 0.07;
 
     private readonly IReadOnlyList<ReferenceLength> references;
     private readonly PictureFrame frame;
@@ -32,7 +32,6 @@ public sealed class ScaleFit
     private readonly CameraDistance distance;
     private readonly PictureShape shape;
     private readonly IReadOnlyList<(double Weight, double CameraMm, ShapeFit Fit)> fits;
-    private readonly double inflation;
     private readonly double meanHeight;
 
     private ScaleFit(
@@ -44,15 +43,18 @@ public sealed class ScaleFit
         this.distance = distance;
         this.meanHeight = meanHeight;
         var factors = references.Select(reference => PictureShape.Factors(reference.From, reference.To, frame)).ToList();
-        var tried = Shapes(factors).Select(candidate => (Shape: candidate, Fits: Fit(candidate, factors))).ToList();
-        var chosen = tried[0];
         var limit = MisfitLimit(references.Count - 1);
-        if (BestMisfit(chosen.Fits) > limit) chosen = tried.MaxBy(candidate => Evidence(candidate.Fits));
+        var chosen = (Shape: PictureShape.Square, Fits: Fit(PictureShape.Square, factors, 0));
+        if (BestMisfit(chosen.Fits) > limit)
+        {
+            var warped = Shapes(factors).Select(candidate => (Shape: candidate, Fits: Fit(candidate, factors, 0))).Where(candidate => BestMisfit(candidate.Fits) <= limit).ToList();
+            var believed = warped.Count > 0 && !(references.Count == 2 && Spread() > BelievableWarp);
+            Disagrees = !believed;
+            chosen = believed ? warped.MaxBy(candidate => Evidence(candidate.Fits)) : (PictureShape.Square, Fit(PictureShape.Square, factors, Between(factors)));
+        }
+
         shape = chosen.Shape;
-        var misfit = BestMisfit(chosen.Fits);
-        Disagrees = misfit > limit || (shape.Free > 0 && references.Count == 2 && Spread() > BelievableWarp) ||
-            ((shape.Tilt || shape.Lens) && references.Count <= EnoughForWarp);
-        inflation = misfit > limit ? Math.Sqrt(misfit / (references.Count - 1)) : 1;
+        Disagrees |= (shape.Tilt || shape.Lens) && references.Count <= EnoughForWarp;
         var best = chosen.Fits.Max(fit => fit.Fit.LogEvidence);
         var total = chosen.Fits.Sum(fit => fit.Weight * Elementary.Exp(fit.Fit.LogEvidence - best));
         fits = [.. chosen.Fits.Select(fit => (fit.Weight * Elementary.Exp(fit.Fit.LogEvidence - best) / total, fit.CameraMm, fit.Fit))];
@@ -142,16 +144,16 @@ public sealed class ScaleFit
         {
             var (value, u) = fit.Level(factors);
             var height = HeightSpread * step / (camera - heightMm);
-            parts.Add((weight, Elementary.Exp(value) * camera / (camera - heightMm), Math.Sqrt(Square(u * inflation) + Square(height))));
+            parts.Add((weight, Elementary.Exp(value) * camera / (camera - heightMm), Math.Sqrt((u * u) + Square(height))));
             if (flat) return [(1, parts[0].Item2, parts[0].Item3)];
         }
 
         return parts;
     }
 
-    private List<(double Weight, double CameraMm, ShapeFit Fit)> Fit(PictureShape candidate, List<double[]> factors)
+    private List<(double Weight, double CameraMm, ShapeFit Fit)> Fit(PictureShape candidate, List<double[]> factors, double between)
     {
-        var u = references.Select(reference => RelativeU(reference, clickPx)).ToList();
+        var u = references.Select(reference => Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between))).ToList();
         return
         [
             .. distance.Ladder.Select(rung => (rung.Weight, rung.Mm, ShapeFit.Of(
@@ -162,11 +164,28 @@ public sealed class ScaleFit
         ];
     }
 
-    /// <summary>The shapes that these references could tell apart, the trusting one first.</summary>
+    /// <summary>
+    /// The scatter between references that makes their misfit what chance would give (Mandel and Paule's method for laboratories that
+    /// disagree, Anal. Chem. 42, 1970): then a short honest reference counts as much as a long mistaken one.
+    /// </summary>
+    private double Between(List<double[]> factors)
+    {
+        var (low, high) = (0.0, Spread());
+        for (var round = 0; round < 40; round++)
+        {
+            var middle = (low + high) / 2;
+            if (BestMisfit(Fit(PictureShape.Square, factors, middle)) > references.Count - 1) low = middle;
+            else high = middle;
+        }
+
+        return high;
+    }
+
+    /// <summary>The shapes besides the square one that these references could tell apart.</summary>
     private static List<PictureShape> Shapes(List<double[]> factors)
     {
         var crossed = factors.Any(a => factors.Any(b => (a[1] * b[1]) + (a[2] * b[2]) < ApartCosineOfDouble));
-        var shapes = new List<PictureShape> { PictureShape.Square };
+        var shapes = new List<PictureShape>();
         if (crossed) shapes.Add(new(true, false, false));
         if (factors.Count >= 3) shapes.AddRange([new(false, true, false), new(false, false, true)]);
         if (factors.Count >= 4 && crossed) shapes.AddRange([new(true, true, false), new(true, false, true)]);

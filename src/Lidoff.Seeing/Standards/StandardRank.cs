@@ -9,8 +9,8 @@ public static class StandardRank
     /// <summary>The least likelihood ratio for a snap.</summary>
     public const double LeastRatio = 10;
 
-    // "No standard at all" is spread evenly over the logarithm from 0.1 to 30 mm: a factor 300, ln 300 = 5.7.
-    private const double LogRange = 5.703782474656201;
+    // "No standard at all" is spread evenly over the logarithm within a factor e of the length: density 1/x at x. Wider, and every
+    // length near a size would snap; narrower, and none could.
 
     /// <summary>The standard size that <paramref name="mm"/> ± <paramref name="uMm"/> must be, or null.</summary>
     /// <param name="mm">Measured length, mm, above zero.</param>
@@ -21,7 +21,7 @@ public static class StandardRank
         Guard.Positive(mm);
         Guard.NotNegative(uMm);
         StandardSize? best = null;
-        var (first, second) = (double.NegativeInfinity, -Elementary.Log(mm * LogRange));
+        var (first, second) = (double.NegativeInfinity, -Elementary.Log(mm));
         foreach (var size in sizes)
         {
             var likelihood = LogDensity(mm - size.Mm, Math.Sqrt((uMm * uMm) + (size.SpreadMm * size.SpreadMm)));

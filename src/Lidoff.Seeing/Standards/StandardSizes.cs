@@ -1,8 +1,8 @@
 namespace Lidoff.Seeing.Standards;
 
 /// <summary>
-/// The standard lengths that bodies and pitches come in. Bodies: JEDEC MO-220 steps of 0.5 mm to 14 mm; the sides of small-outline,
-/// SOT, DFN and LGA bodies (MS-012, MO-150, MO-153, MO-178, MO-187, MO-203, TO-236); chip and tantalum sizes (EIA/IEC names, EIA-535BAAC).
+/// The standard lengths that bodies and pitches come in. Bodies: JEDEC MO-220 steps of 0.5 mm to 14 mm; the sides of small-outline
+/// and SOT bodies (MS-012, MO-150, MO-153, MO-178, MO-203, TO-236); chip sizes to 1206 (EIA/IEC names).
 /// Pitches: the rows in use for leads, balls, headers and flat cables.
 /// </summary>
 public static class StandardSizes
@@ -13,11 +13,8 @@ public static class StandardSizes
     // A lead frame is etched or stamped to a few µm; half of one part in a hundred would already show over ten leads.
     private const double PitchSpread = 0.003;
 
-    private static readonly double[] SmallSides =
-    [
-        0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1.0, 1.2, 1.25, 1.3, 1.35, 1.6, 2.0, 2.5, 2.8, 2.9, 3.2, 3.3, 3.5, 3.9, 4.3, 4.4, 4.5, 4.9, 5.0, 5.3,
-        6.0, 6.1, 6.3, 6.5, 7.2, 7.3, 7.8, 8.65, 9.7, 9.9, 12.5,
-    ];
+    // Only sides that drawings of common families name; a denser list would make any length look standard.
+    private static readonly double[] SmallSides = [0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1.25, 1.6, 2.9, 3.2, 3.9, 4.4, 4.9, 5.3, 7.2, 7.8, 8.65, 9.7, 9.9];
 
     /// <summary>Lead and ball pitches, mm.</summary>
     public static IReadOnlyList<double> Pitches { get; } = [0.35, 0.4, 0.5, 0.65, 0.8, 0.95, 1.0, 1.25, 1.27, 2.0, 2.54];

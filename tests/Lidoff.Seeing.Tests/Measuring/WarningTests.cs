@@ -51,6 +51,17 @@ public sealed class WarningTests
     }
 
     [Fact]
+    public void Two_directions_that_differ_by_a_tenth_are_a_wrong_height_or_length_and_not_a_slant()
+    {
+        // A row of leads on the board across, and a pin header's tips 9 mm higher down: no camera is held at 25°.
+        ReferenceLength[] references = [Measured.Reference(1200, 1150, 1415, 1150, 5.5), Measured.Reference(388, 545, 388, 2612, 48.26)];
+        var length = Measured.One(references, Down);
+        Assert.Equal(["reference-disagrees"], length.Warnings.Select(warning => warning.Code));
+        Assert.InRange(1000 / 39.09, length.LowMm, length.HighMm);
+        Assert.InRange(1000 / 42.83, length.LowMm, length.HighMm);
+    }
+
+    [Fact]
     public void A_scale_that_grows_steadily_across_the_picture_is_a_tilt()
     {
         // A plane under x = X/(1 − gX): local scale 100(1 + 2gX) along x and 100(1 + gX) across it; four rows of 5 mm.

@@ -1,0 +1,145 @@
+using System.Globalization;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Evidence.Registering;
+using Lidoff.Numbers.Failing;
+using NetVips;
+
+namespace Lidoff.Seeing.Pictures;
+
+/// <summary>
+/// A picture on disk: its header under caps, whether it decodes to the end, and its upright pixels. Hostile files give sentences.
+/// </summary>
+public static class PictureFile
+{
+    private static readonly string[] Readable = ["image/jpeg", "image/png", "image/tiff", "image/webp", "image/gif", "image/avif"];
+    private static readonly FileRecognisers Recognisers = FileRecognisers.Found();
+
+    /// <summary>Reads the header; pixels stay undecoded, so this is quick for any size.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="name">Its name as people know it, for the sentences; hostile text.</param>
+    /// <param name="limits">Caps; the usual ones when left out.</param>
+    public static Outcome<PictureHeader> Read(string path, string name, PictureLimits? limits = null)
+    {
+        FileKind kind;
+        try
+        {
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            kind = Recognisers.Recognise(stream, Path.GetFileName(name));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return File.Exists(path)
+                ? new Fault(name, "a file that can be read", PictureSentences.Unreadable(name, failure.Message))
+                : new Fault(name, "a picture", SeeingSentences.UnknownImage(name));
+        }
+
+        if (kind.MediaType == "image/heic") return new Fault(name, "JPEG, PNG, TIFF, WebP, GIF or AVIF", PictureSentences.Heic(name));
+        if (!Readable.Contains(kind.MediaType)) return new Fault(name, "JPEG, PNG, TIFF, WebP, GIF or AVIF", PictureSentences.NoPicture(name, kind.Says));
+        try
+        {
+            using var image = Vips.Open(path, kind.MediaType, sequential: true);
+            return Within(Header(image, kind), name, limits ?? PictureLimits.Usual);
+        }
+        catch (VipsException)
+        {
+            return new Fault(name, "a whole picture", PictureSentences.Broken(name, kind.Says));
+        }
+    }
+
+    /// <summary>Reads the header and decodes every pixel once in bounded memory: a cut-off file is found out here.</summary>
+    public static Outcome<PictureHeader> Check(string path, string name, PictureLimits? limits = null)
+    {
+        var header = Read(path, name, limits);
+        if (!header.Ok) return header;
+        try
+        {
+            using var image = Vips.Open(path, header.Value.Kind.MediaType, sequential: true, strict: true);
+            _ = image.Avg();
+            return header;
+        }
+        catch (VipsException)
+        {
+            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Value.Kind.Says));
+        }
+    }
+
+    /// <summary>The upright picture, 8 bits, grey or red-green-blue, decoded as it is read.</summary>
+    internal static Image Upright(string path, PictureHeader header, int shrink = 1)
+    {
+        // Turning needs all rows; the library then keeps a picture over 100 MB in a temporary file, not in memory.
+        var image = Vips.Open(path, header.Kind.MediaType, sequential: header.Orientation is 1 or 2, shrink: shrink);
+        if (header.Orientation != 1) image = image.Autorot();
+        if (header.Colour is PictureColour.Cmyk or PictureColour.Other || header.Bits > 8)
+        {
+            image = image.Colourspace(header.Colour == PictureColour.Grey ? Enums.Interpretation.Bw : Enums.Interpretation.Srgb);
+        }
+
+        if (image.HasAlpha()) image = image.Flatten(background: [255.0]);
+        return image.Format == Enums.BandFormat.Uchar ? image : image.Cast(Enums.BandFormat.Uchar);
+    }
+
+    private static PictureHeader Header(Image image, FileKind kind)
+    {
+        var tag = Vips.Whole(image, "orientation");
+        var bits = image.Format switch
+        {
+            Enums.BandFormat.Uchar or Enums.BandFormat.Char => 8,
+            Enums.BandFormat.Ushort or Enums.BandFormat.Short => 16,
+            Enums.BandFormat.Double or Enums.BandFormat.Complex => 64,
+            _ => 32,
+        };
+        var colour = image.Interpretation switch
+        {
+            Enums.Interpretation.Cmyk => PictureColour.Cmyk,
+            Enums.Interpretation.Bw or Enums.Interpretation.Grey16 => PictureColour.Grey,
+            Enums.Interpretation.Srgb or Enums.Interpretation.Rgb or Enums.Interpretation.Rgb16 => PictureColour.Rgb,
+            _ => PictureColour.Other,
+        };
+        var pages = Math.Max(1, Vips.Whole(image, "n-pages") ?? 1);
+        var remarks = new List<string>();
+        if (pages > 1) remarks.Add(PictureSentences.ManyFrames(pages));
+        if (bits > 8) remarks.Add(PictureSentences.DeepColours(bits));
+        if (colour == PictureColour.Cmyk) remarks.Add(PictureSentences.PrintColours());
+        if (tag is < 1 or > 8) remarks.Add(PictureSentences.ImpossibleOrientation(tag.Value));
+        if (CameraSize(image) is { } camera && !SameSize(camera, image)) remarks.Add(PictureSentences.OtherSize(camera.Width, camera.Height, image.Width, image.Height));
+        return new()
+        {
+            Kind = kind,
+            StoredWidth = image.Width,
+            StoredHeight = image.Height,
+            Orientation = ExifOrientation.Known(tag),
+            Bands = image.Bands,
+            Bits = bits,
+            Colour = colour,
+            Pages = pages,
+            Remarks = remarks,
+        };
+    }
+
+    /// <summary>The size the camera wrote into Exif (tags 0xA002 and 0xA003), as a text such as "4032 (4032, Short, …)".</summary>
+    private static (int Width, int Height)? CameraSize(Image image)
+    {
+        return Side("exif-ifd2-PixelXDimension") is { } width && Side("exif-ifd2-PixelYDimension") is { } height ? (width, height) : null;
+
+        int? Side(string field) =>
+            image.GetTypeOf(field) != IntPtr.Zero && image.Get(field) is string text
+            && int.TryParse(text.Split(' ')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var side) && side > 0 ? side : null;
+    }
+
+    private static bool SameSize((int Width, int Height) camera, Image image) =>
+        camera == (image.Width, image.Height) || camera == (image.Height, image.Width);
+
+    private static Outcome<PictureHeader> Within(PictureHeader header, string name, PictureLimits limits)
+    {
+        var (width, height) = (header.StoredWidth, header.StoredHeight);
+        if ((long)width * height > limits.MostPixels || Math.Max(width, height) > limits.LongestSide)
+        {
+            return new Fault(
+                name,
+                string.Create(CultureInfo.InvariantCulture, $"at most {limits.MostPixels / 1_000_000} megapixels and {limits.LongestSide} pixels a side"),
+                PictureSentences.TooLarge(name, width, height, limits.MostPixels, limits.LongestSide));
+        }
+
+        return header;
+    }
+}

@@ -1,0 +1,35 @@
+using Lidoff.Numbers.Failing;
+using NetVips;
+
+namespace Lidoff.Seeing.Pictures;
+
+/// <summary>
+/// The copy of a picture that leaves the machine: upright pixels and nothing else, so neither place, nor camera serial, nor owner's
+/// name, nor embedded thumbnail go along. The stored original stays as it is.
+/// </summary>
+public static class SharedCopy
+{
+    // Close to what phones write; marks stay readable at it.
+    private const int Quality = 92;
+
+    /// <summary>Writes the copy to <paramref name="output"/>: PNG where the original is lossless and small enough, otherwise JPEG. Gives its media type.</summary>
+    public static Outcome<string> Write(string path, string name, PictureHeader header, Stream output)
+    {
+        try
+        {
+            using var image = PictureFile.Upright(path, header);
+            if (header.Kind.MediaType is "image/png" or "image/gif")
+            {
+                image.PngsaveStream(output, keep: Enums.ForeignKeep.None);
+                return "image/png";
+            }
+
+            image.JpegsaveStream(output, q: Quality, keep: Enums.ForeignKeep.None);
+            return "image/jpeg";
+        }
+        catch (VipsException)
+        {
+            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using System.CommandLine;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Talking;
+
+namespace Lidoff.Commands;
+
+/// <summary><c>lidoff measure JOB.json --json</c>: lengths from a picture.</summary>
+public sealed class MeasureCommand : ILidoffCommand
+{
+    /// <inheritdoc/>
+    public string Says => "Lengths from a picture: known lengths in it set the scale, each target comes with its doubt.";
+
+    /// <inheritdoc/>
+    public string Example => "measure job.json --json";
+
+    /// <inheritdoc/>
+    public void Build(Command command, Seat seat)
+    {
+        var job = new Argument<string>("JOB") { Description = "Job file as docs/contracts.md lays it down; - reads standard input." };
+        var json = new Option<bool>("--json") { Description = "One JSON object on standard output." };
+        command.Arguments.Add(job);
+        command.Options.Add(json);
+        command.SetAction(parsed => Run(parsed.GetValue(job)!, parsed.GetValue(json), seat));
+    }
+
+    private static int Run(string path, bool asJson, Seat seat)
+    {
+        var read = Bytes(path, seat).Then(bytes => MeasureJobReader.Read(bytes));
+        if (!read.Ok) return Refused(seat, read.Faults);
+        var job = read.Value;
+        foreach (var key in job.UnknownKeys) seat.Talk.Say(SeeingSentences.UnknownKey(key));
+        var header = PictureFile.Read(ImagePath(job.Image, path, seat), job.Image);
+        if (!header.Ok) return Refused(seat, header.Faults);
+        foreach (var remark in header.Value.Remarks) seat.Talk.Say(remark);
+        var measured = Measurement.Run(job, header.Value.Frame);
+        if (!measured.Ok) return Refused(seat, measured.Faults);
+        if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
+        else foreach (var target in measured.Value) Show(target, seat);
+        return measured.Value.All(target => target.Length.Ok) ? ExitCodes.Done : ExitCodes.Look;
+    }
+
+    private static Outcome<byte[]> Bytes(string path, Seat seat)
+    {
+        try
+        {
+            if (path != "-") return File.ReadAllBytes(seat.PathOf(path));
+            using var copy = new MemoryStream();
+            seat.Talk.Input.CopyTo(copy);
+            return copy.ToArray();
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new Fault(path, "a job file that can be read", SeeingSentences.NoJob(path, failure.Message));
+        }
+    }
+
+    /// <summary>A relative name starts from the job file's folder, or, where nothing lies there, from the folder one works in.</summary>
+    private static string ImagePath(string image, string jobPath, Seat seat)
+    {
+        var here = seat.PathOf(image);
+        if (jobPath == "-") return here;
+        var beside = Path.GetFullPath(image, Path.GetDirectoryName(seat.PathOf(jobPath))!);
+        return File.Exists(beside) ? beside : here;
+    }
+
+    private static void Show(MeasuredTarget target, Seat seat)
+    {
+        if (!target.Length.TryValue(out var length))
+        {
+            foreach (var fault in target.Length.Faults) seat.Talk.Line($"{target.Id}: {fault.Say}");
+            return;
+        }
+
+        seat.Talk.Line(SeeingSentences.Result(length));
+        foreach (var warning in length.Warnings) seat.Talk.Line("  " + warning.Say);
+    }
+
+    private static int Refused(Seat seat, IReadOnlyList<Fault> faults)
+    {
+        seat.Talk.SayFaults(faults);
+        return ExitCodes.Refused;
+    }
+}
