@@ -25,6 +25,9 @@ internal sealed class ControlRules(IReadOnlyDictionary<EntryId, FoldNode> nodes)
         return (fates, concurrent);
     }
 
+    /// <summary>Entries came in between others: what was found out about who had seen what may have lacked them.</summary>
+    public void Forget() => knownOrder.Clear();
+
     /// <summary>True when the writer of <paramref name="late"/> had seen <paramref name="early"/>.</summary>
     public bool Before(FoldNode early, FoldNode late)
     {

@@ -83,6 +83,7 @@ public sealed class Fold
             order = [];
             heads.Clear();
             controls.Clear();
+            rules.Forget();
             Append(CausalOrder.Sort(nodes.Values, n => n.Entry));
         }
 
