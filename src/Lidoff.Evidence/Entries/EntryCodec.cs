@@ -28,8 +28,6 @@ public static class EntryCodec
 
     private const long LargestSeq = (1L << 53) - 1;
 
-    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = 64 };
-
     /// <summary>SHA-256 in lower-case hex.</summary>
     public static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
@@ -52,15 +50,9 @@ public static class EntryCodec
     public static Outcome<Entry> Read(ReadOnlyMemory<byte> bytes)
     {
         if (bytes.Length > LargestHeader) return EntrySentences.HeaderTooLarge(bytes.Length);
-        try
-        {
-            using var document = JsonDocument.Parse(bytes, Strict);
-            return Read(document.RootElement, new EntryId(Hash(bytes.Span)));
-        }
-        catch (JsonException broken)
-        {
-            return EntrySentences.BrokenHeader(broken);
-        }
+        if (JsonLines.Refusal(bytes.Span) is { } refusal) return EntrySentences.BrokenHeader(refusal);
+        using var document = JsonDocument.Parse(bytes);
+        return Read(document.RootElement, new EntryId(Hash(bytes.Span)));
     }
 
     /// <summary>True when the payload's hash is the one its entry names.</summary>

@@ -7,8 +7,6 @@ namespace Lidoff.Evidence.Folding;
 /// <summary>An entry inside a fold: its payload read once, and what the controls made of it.</summary>
 internal sealed class FoldNode
 {
-    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = 64 };
-
     private FoldedEntry? folded;
 
     public FoldNode(StoredEntry stored, EvidenceKinds kinds)
@@ -71,18 +69,13 @@ internal sealed class FoldNode
 
         // Where an erasure took it, a control says so; otherwise it has gone missing on the disk.
         if (stored.Payload is not { } payload) return (EntryFate.Refused, null, [EntrySentences.PayloadGone(entry.Id)]);
-        try
-        {
-            using var document = JsonDocument.Parse(payload, Strict);
-            var read = kind.ReadUntyped(document.RootElement, entry.KindVersion);
-            return read.TryValue(out var value)
-                ? (EntryFate.Live, new LiveEntry(entry, Specimen(document.RootElement), kind.PayloadType, value), [])
-                : (EntryFate.Refused, null, read.Faults);
-        }
-        catch (JsonException broken)
-        {
-            return (EntryFate.Refused, null, [EntrySentences.PayloadBroken(entry.Id, broken)]);
-        }
+        // A payload can come from anywhere; no kind's reader shall meet text that is no text, or a key twice.
+        if (JsonLines.Refusal(payload.Span) is { } refusal) return (EntryFate.Refused, null, [EntrySentences.PayloadBroken(entry.Id, refusal)]);
+        using var document = JsonDocument.Parse(payload);
+        var read = kind.ReadUntyped(document.RootElement, entry.KindVersion);
+        return read.TryValue(out var value)
+            ? (EntryFate.Live, new LiveEntry(entry, Specimen(document.RootElement), kind.PayloadType, value), [])
+            : (EntryFate.Refused, null, read.Faults);
     }
 
     private static string Specimen(JsonElement payload)

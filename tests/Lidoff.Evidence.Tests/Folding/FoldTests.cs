@@ -204,6 +204,21 @@ public class FoldTests
         Assert.NotNull(entry.Payload);
     }
 
+    [Theory]
+    [InlineData(new byte[] { 0xFF }, "Line 1, byte 9: this text is not valid UTF-8.")]
+    [InlineData(new byte[] { (byte)'a', (byte)'"', (byte)',', (byte)'"', (byte)'t', (byte)'e', (byte)'x', (byte)'t', (byte)'"', (byte)':', (byte)'"' }, "Line 1, byte 13: the key \"text\" stands here a second time.")]
+    public void A_payload_from_elsewhere_that_is_no_text_is_refused_before_any_kind_sees_it(byte[] inside, string say)
+    {
+        var payload = (byte[])[.. "{\"text\":\""u8, .. inside, .. "\"}"u8];
+        var header = Encoding.UTF8.GetBytes(
+            $$"""{"format":1,"dossier":"tag","kind":"word","kind_version":1,"chain":"c","seq":1,"previous":null,"heads":[],"targets":[],"at":"2026-03-02T10:15:00Z","payload":"{{EntryCodec.Hash(payload)}}"}""");
+        using var store = Store();
+        store.Merge([new(EntryCodec.Read(header).Value, header, payload)], ErasureRule.Refuse);
+        var entry = Assert.Single(View(store).Entries);
+        Assert.Equal(EntryFate.Refused, entry.Fate);
+        Assert.Equal($"The content of entry {entry.Entry.Id.Hex[..12]} cannot be read. {say}", Assert.Single(entry.Faults).Say);
+    }
+
     [Fact]
     public void The_specimen_a_line_names_stands_beside_its_value()
     {
