@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Recomputing;
 
 namespace Lidoff.Evidence.Tests.Recomputing;

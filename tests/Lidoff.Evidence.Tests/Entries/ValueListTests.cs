@@ -1,6 +1,6 @@
-using Lidoff.Evidence.Recomputing;
+using Lidoff.Evidence.Entries;
 
-namespace Lidoff.Evidence.Tests.Recomputing;
+namespace Lidoff.Evidence.Tests.Entries;
 
 public sealed class ValueListTests
 {

@@ -1,0 +1,31 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Seeing.Measuring;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>One line of evidence about a length, mm: from a picture (with the picture's hash and the ends clicked) or from an instrument.</summary>
+/// <param name="Mm">Value.</param>
+/// <param name="UMm">Standard uncertainty.</param>
+/// <param name="ScaleShare">Relative standard uncertainty shared with every length of the same picture; zero for an instrument.</param>
+/// <param name="Low">Lower end of the 90 % interval.</param>
+/// <param name="High">Upper end of the 90 % interval.</param>
+/// <param name="Picture">Hash of the picture; empty for an instrument.</param>
+/// <param name="PictureName">Name of the picture's file; empty for an instrument.</param>
+/// <param name="Sighting">The entry of the length.</param>
+/// <param name="Scales">Entries of the scale it leans on, and of the file.</param>
+/// <param name="Says">How it was measured.</param>
+/// <param name="Warnings">What to know about it.</param>
+/// <param name="Snap">The standard size it must be, or null.</param>
+public sealed record LengthReading(
+    double Mm,
+    double UMm,
+    double ScaleShare,
+    double Low,
+    double High,
+    string Picture,
+    string PictureName,
+    EntryId Sighting,
+    ValueList<EntryId> Scales,
+    string Says,
+    ValueList<MeasureWarning> Warnings,
+    Seeing.Standards.StandardSnap? Snap);

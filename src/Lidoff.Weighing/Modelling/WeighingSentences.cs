@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>Every sentence the model says about references and measurements that lead nowhere.</summary>
+public static class WeighingSentences
+{
+    /// <summary>A reference that is not one of the known forms.</summary>
+    public static string UnknownReference(string reference) =>
+        $"'{reference}' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT or reckoning:NAME.";
+
+    /// <summary>No length under that name at that spot.</summary>
+    public static string NoLength(string spot, string what, IReadOnlyList<string> known) => known.Count == 0
+        ? $"Nobody has measured '{what}' of {spot} yet."
+        : $"Nobody has measured '{what}' of {spot} yet; measured of it: {string.Join(", ", known)}.";
+
+    /// <summary>A spot without a sighting of the kind asked for.</summary>
+    public static string Nothing(string what, string spot) => $"There is no {what} of {spot} yet.";
+
+    /// <summary>A picture reference that fits no file of the dossier.</summary>
+    public static string NoPicture(string picture) => $"No picture of this dossier is called '{picture}'; give its file name, its entry or the start of its hash.";
+
+    /// <summary>A picture reference that fits several.</summary>
+    public static string SeveralPictures(string picture, int count) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} different pictures of this dossier are called '{picture}'; name the one you mean by the start of its hash.");
+
+    /// <summary>A length clicked in a picture that has no scale.</summary>
+    public static string NoScale(string picture) => $"'{picture}' has no scale: note a known length in it (kind \"scale\").";
+
+    /// <summary>A file that cannot be read as a picture.</summary>
+    public static string NotAPicture(string picture) => $"'{picture}' cannot be read as a picture, so nothing can be measured in it.";
+
+    /// <summary>A reckoning nobody has noted.</summary>
+    public static string NoReckoning(string name) => $"There is no reckoning called '{name}' in this dossier.";
+
+    /// <summary>A name that stands for itself: a reckoning that leans on itself.</summary>
+    public static string Circle(string name) => $"The reckoning '{name}' leans on itself, over others or directly; break the circle.";
+}
