@@ -114,8 +114,8 @@ public static class CatalogueSentences
     internal static string UnknownColumn(string file, string column) =>
         $"{file}: the column \"{Short(column)}\" is not known here and was left out.";
 
-    internal static string OutlineKept(string file) =>
-        $"{file}: read as a table with decimal commas, since its separator is not a comma.";
+    internal static string NoPins(string file, string symbol) =>
+        $"{file}: the symbol {Short(symbol)} has no pins and was left out.";
 
     private static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 57), "...");
 }

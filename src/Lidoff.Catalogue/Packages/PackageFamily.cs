@@ -46,6 +46,28 @@ public static partial class PackageFamily
         ("01005", 0.4, 0.2), ("0201", 0.6, 0.3), ("0402", 1.0, 0.5), ("0603", 1.6, 0.8), ("0805", 2.0, 1.25), ("1206", 3.2, 1.6), ("1210", 3.2, 2.5),
     ];
 
+    // Registered outlines (JEDEC publication 95) and what the trade calls packages of theirs.
+    private static readonly (string Code, string Family)[] Standards =
+    [
+        ("MO-118", "SSOP"), ("MO-137", "SSOP"), ("MO-150", "SSOP"), ("MO-152", "TSSOP"), ("MO-153", "TSSOP"), ("MO-187", "TSSOP"), ("MO-194", "TSSOP"),
+        ("MS-012", "SOIC"), ("MS-013", "SOIC"), ("MS-026", "QFP"), ("MO-178", "SOT"), ("MO-193", "SOT"), ("MO-203", "SC70"), ("MO-211", "WLCSP"),
+        ("MO-220", "QFN"), ("MO-229", "DFN"), ("MO-287", "DFN"), ("MO-293", "SOT"), ("TO-236", "SOT"), ("TO-253", "SOT"), ("TO-261", "SOT"),
+        // Makers' own codes for such packages, as their package lists pair them.
+        ("SOT109-1", "SOIC"), ("SOT338-1", "SSOP"), ("SOT362-1", "TSSOP"), ("SOT370-1", "SSOP"), ("SOT403-1", "TSSOP"), ("DBQ-", "SSOP"), ("DB-", "SSOP"),
+        ("DCT-", "SSOP"), ("DCU-", "TSSOP"), ("DDA-", "SOIC"), ("DGV-", "TSSOP"), ("DW-", "SOIC"), ("PW-", "TSSOP"), ("RGY-", "QFN"),
+    ];
+
+    /// <summary>The family word of a registered outline code ("MO-153 AB-1"), empty when it is none that is known here.</summary>
+    public static string OfStandard(string code)
+    {
+        foreach (var (start, family) in Standards)
+        {
+            if (code.StartsWith(start, StringComparison.Ordinal)) return family;
+        }
+
+        return "";
+    }
+
     /// <summary>The family word of a package name, empty when no rule knows it.</summary>
     public static string Of(string name)
     {
