@@ -1,4 +1,4 @@
-namespace Lidoff.Numbers.Tests.Calculating;
+namespace Lidoff.Numbers.Tests.Calculating.Published;
 
 public sealed class EndGaugeTests
 {

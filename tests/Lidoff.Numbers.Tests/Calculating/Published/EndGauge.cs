@@ -3,7 +3,7 @@ using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Reals;
 using Lidoff.Numbers.Spreads;
 
-namespace Lidoff.Numbers.Tests.Calculating;
+namespace Lidoff.Numbers.Tests.Calculating.Published;
 
 /// <summary>
 /// JCGM 100:2008 annex H.1: calibration of an end gauge, l = lS + d − lS(δα·θ + αS·δθ). θ is the mean temperature deviation
