@@ -40,7 +40,7 @@ public sealed class BusKind : EvidenceKind<BusSighting>
         var spot = reader.OptionalText("spot", Points.LongestName) ?? "";
         var acks = reader.OptionalWhole("acks", 0, long.MaxValue);
         var nacks = reader.OptionalWhole("nacks", 0, long.MaxValue);
-        if (reader.Raw("type") is { ValueKind: JsonValueKind.String } typed && typed.ValueEquals("i2c") && !reader.Has("address")) reader.Fail("address", "given on i2c");
+        if (reader.Raw("type") is { ValueKind: JsonValueKind.String } typed && typed.GetRawText() == "\"i2c\"" && !reader.Has("address")) reader.Fail("address", "given on i2c");
         if (type != BusType.I2c && reader.Has("address")) reader.Fail("address", "left out on a bus without 7-bit addresses");
         return reader.Done(() => new BusSighting(type, address, spot, acks, nacks));
     }
