@@ -74,6 +74,36 @@ public static class StoreSentences
     /// <summary>A payload whose bytes do not fit the hash in its entry.</summary>
     public static Fault PayloadDamaged(string id) => new(id, "the content that was stored", $"The content of entry {Short(id)} has been changed on the disk: it no longer fits its hash.");
 
+    /// <summary>A file that an entry names and the workspace does not hold.</summary>
+    public static Fault FileMissing(string name) => new(name, "the file that was stored", $"The content of \"{Short(name)}\" is not in this workspace.");
+
+    /// <summary>A file beyond the cap.</summary>
+    public static Fault FileTooLarge(string name, long cap) => new(
+        name, Say($"a file of {cap} bytes at most"), Say($"\"{Short(name)}\" is larger than the {cap} bytes a file may have here; nothing of it was stored."));
+
+    /// <summary>A file whose content is not what its name says.</summary>
+    public static string FileChanged => "Its content is not what its hash says: it was changed after it was stored.";
+
+    /// <summary>A file that entries name and that is not there.</summary>
+    public static string FileGone => "Entries name this file and it is not here.";
+
+    /// <summary>A file in the vault that does not belong there.</summary>
+    public static string FileForeign => "This is no file of the workspace; it was put here by something else.";
+
+    /// <summary>A folder without a workspace.</summary>
+    public static Fault NoWorkspace(string folder) => new(folder, "a folder that holds a workspace", $"There is no workspace in {folder}.");
+
+    /// <summary>A dossier nobody has begun.</summary>
+    public static Fault NoDossier(string name, IReadOnlyList<string> known) => new(
+        "dossier",
+        "the short name of a dossier in this workspace",
+        known.Count == 0
+            ? $"There is no dossier \"{Short(name)}\" and none else in this workspace; begin one with `lidoff new {Short(name)}`."
+            : $"There is no dossier \"{Short(name)}\" in this workspace; there is {string.Join(", ", known)}.");
+
+    /// <summary>A dossier that is there already.</summary>
+    public static Fault DossierExists(string name) => new("dossier", "a short name that is still free", $"There is a dossier \"{Short(name)}\" already; nothing was changed.");
+
     internal static string Short(string hostile)
     {
         var clean = string.Concat(hostile.Select(c => char.IsControl(c) ? '?' : c));

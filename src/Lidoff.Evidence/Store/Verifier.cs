@@ -1,0 +1,68 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Evidence.Store;
+
+/// <summary>
+/// Proves that nothing changed: every entry against its name, every chain without a gap, every payload and every file against its
+/// hash, every missing payload against the erasure that names it. Changes nothing.
+/// </summary>
+public static class Verifier
+{
+    /// <summary>Verifies a workspace; each file is read whole. <paramref name="progress"/> hears how many files are done.</summary>
+    public static Outcome<Verification> Run(Workspace workspace, Action<int, int>? progress = null, CancellationToken stop = default)
+    {
+        Guard.NotNull(workspace);
+        return workspace.Store.Read().Then(slice =>
+        {
+            var faults = new List<Fault>(slice.Damaged);
+            var erased = Entries(slice.Entries, faults);
+            var files = Files(workspace.Files, slice.Entries, faults, progress, stop);
+            return new Verification(slice.Entries.Count, files, erased, [.. faults.OrderBy(fault => fault.Where, StringComparer.Ordinal)]);
+        });
+    }
+
+    private static int Entries(IReadOnlyList<StoredEntry> entries, List<Fault> faults)
+    {
+        var byId = entries.ToDictionary(stored => stored.Id, stored => stored.Entry);
+        var erasedByRight = entries.Where(stored => stored.Entry.Kind == ControlKinds.Erase).SelectMany(stored => stored.Entry.Targets).ToHashSet();
+        var erased = 0;
+        foreach (var stored in entries)
+        {
+            var entry = stored.Entry;
+            foreach (var link in CausalOrder.Links(entry).Where(link => !byId.ContainsKey(link))) faults.Add(StoreSentences.LinkMissing(entry.Id, link));
+            var before = entry.Previous is { } previous ? byId.GetValueOrDefault(previous) : null;
+            var first = entry.Previous is null;
+            if ((first && entry.Seq != 1) || (before is not null && (before.Chain != entry.Chain || before.Seq != entry.Seq - 1))) faults.Add(StoreSentences.ChainBroken(entry));
+            if (stored.Payload is { } payload)
+            {
+                if (!EntryCodec.Belongs(entry, payload.Span)) faults.Add(StoreSentences.PayloadDamaged(entry.Id.Hex));
+            }
+            else if (erasedByRight.Contains(entry.Id)) erased++;
+            else faults.Add(StoreSentences.PayloadMissing(entry.Id));
+        }
+
+        return erased;
+    }
+
+    private static int Files(FileVault vault, IReadOnlyList<StoredEntry> entries, List<Fault> faults, Action<int, int>? progress, CancellationToken stop)
+    {
+        var (hashes, foreign) = vault.List();
+        var good = 0;
+        for (var i = 0; i < hashes.Count; i++)
+        {
+            stop.ThrowIfCancellationRequested();
+            if (vault.HashOf(vault.PathOf(hashes[i])) == hashes[i]) good++;
+            else faults.Add(new Fault(hashes[i], "the content that was stored", StoreSentences.FileChanged));
+            progress?.Invoke(i + 1, hashes.Count);
+        }
+
+        var there = hashes.ToHashSet(StringComparer.Ordinal);
+        // A file whose every entry was erased may be gone: that is what erasing is for.
+        var needed = entries.Where(stored => stored.Payload is not null).SelectMany(stored => stored.Entry.Files).Distinct(StringComparer.Ordinal);
+        faults.AddRange(needed.Where(hash => !there.Contains(hash)).Select(hash => new Fault(hash, "the file that was stored", StoreSentences.FileGone)));
+        faults.AddRange(foreign.Select(path => new Fault(Path.GetFileName(path), "only files of the workspace", StoreSentences.FileForeign)));
+        return good;
+    }
+}

@@ -1,0 +1,81 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Evidence.Store;
+
+/// <summary>
+/// A workspace: a folder with <c>lidoff.db</c>, <c>files/</c> and <c>cache/</c>. Several processes may have it open. Closing it gives
+/// everything back, so that a closed one can be copied.
+/// </summary>
+public sealed class Workspace : IDisposable
+{
+    private const string Database = "lidoff.db";
+
+    private Workspace(string folder, IEntryStore store, FileVault files)
+    {
+        Folder = folder;
+        Store = store;
+        Files = files;
+    }
+
+    /// <summary>The folder, absolute.</summary>
+    public string Folder { get; }
+
+    /// <summary>The journal.</summary>
+    public IEntryStore Store { get; }
+
+    /// <summary>The files.</summary>
+    public FileVault Files { get; }
+
+    /// <summary>A folder for what can be computed again; it may be emptied at any time.</summary>
+    public string CacheFolder => Path.Combine(Folder, "cache");
+
+    /// <summary>True when there is a workspace in the folder.</summary>
+    public static bool IsThere(string folder) => File.Exists(Path.Combine(folder, Database));
+
+    /// <summary>
+    /// Opens the workspace of a folder, making it when there is none. One of a newer program, or a database that is not ours, is
+    /// refused and nothing is touched.
+    /// </summary>
+    /// <param name="folder">Absolute path.</param>
+    /// <param name="writer">What makes this process itself.</param>
+    /// <param name="clock">The injected clock.</param>
+    /// <param name="disk">The disk; default the real one.</param>
+    public static Outcome<Workspace> Open(string folder, WriterSeed writer, TimeProvider clock, IFileLayer? disk = null)
+    {
+        Guard.That(Path.IsPathFullyQualified(folder), "an absolute folder");
+        Guard.NotNull(writer);
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return FileTrouble.Of(trouble, folder);
+        }
+
+        return SqliteEntryStore.Open(Path.Combine(folder, Database), writer, clock).Then(store =>
+        {
+            var files = new FileVault(disk ?? new DiskFileLayer(), Path.Combine(folder, "files"), writer.Name);
+            files.Sweep();
+            return new Workspace(folder, store, files);
+        });
+    }
+
+    /// <summary>Removes the files that only erased entries name. Other processes wait meanwhile, so none can name one anew.</summary>
+    public Outcome<int> RemoveErasedFiles() => Store.Alone<int>(() => Store.FilesLeftByErasing().Then<int>(left =>
+    {
+        try
+        {
+            foreach (var hash in left) Files.Remove(hash);
+            return left.Count;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return FileTrouble.Of(trouble, Folder);
+        }
+    }));
+
+    /// <inheritdoc/>
+    public void Dispose() => Store.Dispose();
+}
