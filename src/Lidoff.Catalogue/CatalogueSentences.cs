@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Catalogue;
@@ -7,6 +8,11 @@ public static class CatalogueSentences
 {
     /// <summary>Words that stand for a place in a table.</summary>
     public static string Line(int line) => FormattableString.Invariant($"line {line}");
+
+    /// <summary>The line that a fault of a table names, null when it concerns the whole file.</summary>
+    public static int? LineOf(Fault fault) =>
+        fault.Where.StartsWith("line ", StringComparison.Ordinal) && int.TryParse(fault.Where.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out var line)
+            ? line : null;
 
     internal static Fault NoManifest(string path) =>
         new(path, "the shipped catalogue", $"The shipped catalogue is missing: {path} is not there. Build the program again, or copy the folder data/catalogue beside it.");
@@ -116,6 +122,34 @@ public static class CatalogueSentences
 
     internal static string NoPins(string file, string symbol) =>
         $"{file}: the symbol {Short(symbol)} has no pins and was left out.";
+
+    internal static Fault NotKept(string path, string why) =>
+        new(path, "a folder that can be written", $"The import could not be kept at {path}: {why} Nothing of it was taken in.");
+
+    /// <summary>What an import did, for people.</summary>
+    public static string Imported(string file, int added, int merged) =>
+        FormattableString.Invariant($"{file}: {added} parts added, {merged} rows joined to known parts.");
+
+    /// <summary>That a file was refused whole, for people.</summary>
+    public static string RefusedWhole(string file, int faults) =>
+        FormattableString.Invariant($"{file}: refused whole, nothing of it was taken in ({faults} faults).");
+
+    /// <summary>One found part, for people.</summary>
+    public static string Found(string part, string maker, string kind, string package, string confidence) =>
+        string.Join(" · ", new[] { part, maker, kind, package, confidence }.Where(w => w.Length > 0));
+
+    /// <summary>How many parts a search found, for people.</summary>
+    public static string FoundOf(int shown, int total) => FormattableString.Invariant($"{shown} of {total} parts.");
+
+    /// <summary>What the catalogue holds, for people.</summary>
+    public static string Holds(int parts, int codes, int rows) =>
+        FormattableString.Invariant($"{parts} parts with {codes} order codes, joined from {rows} rows.");
+
+    /// <summary>That a file could not be read.</summary>
+    public static Fault CannotRead(string path, string why) => new(path, "a file that can be read", $"{path} cannot be read: {why}");
+
+    /// <summary>That the decimal mark was answered with neither word.</summary>
+    public static string DecimalWord(string text) => $"--decimal is \"{Short(text)}\"; say comma or point.";
 
     private static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 57), "...");
 }
