@@ -13,6 +13,9 @@ public static class ReckoningSentences
     /// <summary>The formula was not checked against anything published.</summary>
     public const string Experimental = "This calculation is experimental: nothing published was at hand to check it against.";
 
+    /// <summary>Nothing was asked for.</summary>
+    public const string NoName = "Which number? `lidoff reckon --list` names all of them; one is asked for as `lidoff reckon runtime capacity=122 sleep_current=20`.";
+
     /// <summary>A name nobody knows.</summary>
     public static Fault UnknownCalculation(string name, IReadOnlyList<string> near) => new(
         "name",
@@ -86,6 +89,19 @@ public static class ReckoningSentences
     /// <summary>Draws outside the inputs' ranges.</summary>
     public static string DrawsLeftOut(double share) =>
         string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.#} % of the draws fell outside what the inputs may be and were left out; the spread given is wide for this formula.");
+
+    /// <summary>A result for people: the value with its doubt, where the doubt comes from, what it rests on.</summary>
+    public static IEnumerable<string> Result(ReckonResult result)
+    {
+        Guard.NotNull(result);
+        var (info, value) = (result.Info, result.Value);
+        var spread = value.U > 0 ? $"; 90 % from {QuantityText.Interval(value.Interval90.Low, value.Interval90.High, info.Unit, keepUnit: true)}" : "";
+        yield return $"{info.Name}: {QuantityText.WithUncertainty(value.Value, value.U, info.Unit, keepUnit: true)}{spread}";
+        var shares = value.Shares.Where(share => share.Share >= 0.005).OrderByDescending(share => share.Share).ThenBy(share => share.Input, StringComparer.Ordinal).ToList();
+        if (shares.Count > 0)
+            yield return "doubt from: " + string.Join(", ", shares.Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} {share.Share * 100:0} %")));
+        yield return $"{ReckonJson.Word(info.Maturity)}: {info.Source}";
+    }
 
     /// <summary>The range of an input in words: <c>from 0.01 to 1000000 mAh</c>.</summary>
     public static string Range(CalculationInput input) => $"from {Number(input.Unit.FromSi(input.Least))} to {Number(input.Unit.FromSi(input.Most))}{Tail(input.Unit)}";

@@ -87,6 +87,19 @@ public sealed class CalculationTests
             Calculations.All.Where(item => item.Info.Maturity == Maturity.Experimental),
             item => Assert.Contains(item.Info.Cautions, caution => caution.Contains("from memory", StringComparison.Ordinal)));
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void It_is_found_by_its_name_and_by_no_other_spelling(string name)
+    {
+        Assert.Equal(name, Calculations.Find(name)?.Info.Name);
+        Assert.Null(Calculations.Find(name.ToUpperInvariant()));
+        Assert.Null(Calculations.Find("_" + name));
+    }
+
+    [Fact]
+    public void None_is_written_so_that_the_registry_misses_it() =>
+        Assert.Empty(Lidoff.Evidence.Registering.Registry.NearMisses<Calculation>(typeof(Calculations).Assembly));
+
     [Fact]
     public void The_list_counts_the_rows_that_are_checked() =>
         Assert.All(Calculations.All, item => Assert.Equal(ReferenceTable.Of(item.Info).Count, ReferenceTable.Count(item.Info.Name)));

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Lidoff.Numbers.Failing;
 using Lidoff.Reckoning.Bound;
+using Lidoff.TestSupport;
 
 namespace Lidoff.Reckoning.Tests;
 
@@ -28,6 +29,18 @@ public sealed class ReckonKindTests
     [InlineData("""{"reckoning":"R1","calculation":"runtime"}""")]
     [InlineData("""{"reckoning":"R1","calculation":"runtime","inputs":[1]}""")]
     public void Inputs_are_an_object(string payload) => Assert.Equal("inputs", Assert.Single(Read(payload).Faults).Where);
+
+    [Fact]
+    public void Wrong_values_of_all_sorts_are_refused_and_never_thrown_at() =>
+        Assert.Empty(KindLines.Complaints(new ReckonKind(), """{"reckoning":"R1","calculation":"runtime","inputs":{"capacity":"122"},"says":"How long?"}"""));
+
+    [Theory]
+    [InlineData("""{"a":"\ud800"}""", "inputs.a")]
+    [InlineData("""{"\ud800":"1"}""", "inputs.?")]
+    [InlineData("""{"a":{"from":"\ud800"}}""", "inputs.a")]
+    [InlineData("""{"a":"1","a":"2"}""", "inputs.a")]
+    public void Text_that_is_none_is_refused_at_its_place(string inputs, string where) =>
+        Assert.Equal(where, Assert.Single(Read($$"""{"reckoning":"R1","calculation":"runtime","inputs":{{inputs}}}""").Faults).Where);
 
     private static Outcome<ReckonBinding> Read(string payload) => new ReckonKind().Read(JsonDocument.Parse(payload).RootElement, 1);
 }

@@ -62,7 +62,7 @@ public sealed partial class ReckonKind : EvidenceKind<ReckonBinding>
                 break;
             }
 
-            if (Input(property) is not { } input) reader.Fail("inputs." + property.Name, "a value such as \"122 mAh ± 6\", a number, or {\"from\": \"length:U1:long side\"}");
+            if (Input(property) is not { } input) reader.Fail("inputs." + NameOf(property), "a value such as \"122 mAh ± 6\", a number, or {\"from\": \"length:U1:long side\"}");
             else if (read.Any(other => other.Key == input.Key)) reader.Fail("inputs." + property.Name, "given once");
             else read.Add(input);
         }
@@ -70,14 +70,38 @@ public sealed partial class ReckonKind : EvidenceKind<ReckonBinding>
         return read.ToValueList();
     }
 
-    private static BoundInput? Input(JsonProperty property) => property.Value.ValueKind switch
+    private static BoundInput? Input(JsonProperty property)
     {
-        JsonValueKind.String when property.Value.GetString() is { } text && Fits(text) => new(property.Name, text.Trim(), ""),
-        JsonValueKind.Number when Fits(property.Value.GetRawText()) => new(property.Name, property.Value.GetRawText(), ""),
-        JsonValueKind.Object when property.Value.TryGetProperty("from", out var from) && from.ValueKind == JsonValueKind.String && Fits(from.GetString()!) =>
-            new(property.Name, "", from.GetString()!.Trim()),
-        _ => null,
-    };
+        try
+        {
+            var value = property.Value;
+            return value.ValueKind switch
+            {
+                JsonValueKind.String when Fits(value.GetString()!) => new(property.Name, value.GetString()!.Trim(), ""),
+                JsonValueKind.Number when Fits(value.GetRawText()) => new(property.Name, value.GetRawText(), ""),
+                JsonValueKind.Object when value.TryGetProperty("from", out var from) && from.ValueKind == JsonValueKind.String && Fits(from.GetString()!) =>
+                    new(property.Name, "", from.GetString()!.Trim()),
+                _ => null,
+            };
+        }
+        catch (InvalidOperationException)
+        {
+            // Half of a surrogate pair is JSON but no text.
+            return null;
+        }
+    }
+
+    private static string NameOf(JsonProperty property)
+    {
+        try
+        {
+            return property.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return "?";
+        }
+    }
 
     private static bool Fits(string text) => !string.IsNullOrWhiteSpace(text) && text.Length <= LongestInput;
 

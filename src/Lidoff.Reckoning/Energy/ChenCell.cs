@@ -15,7 +15,7 @@ internal static class ChenCell
     // All three resistances where the curves are flat: 0.07446 + 0.04669 + 0.04984.
     private const double LumpedResistance = 0.17099;
 
-    private const int DischargeSteps = 128;
+    private const int DischargeSteps = 96;
     private const int Halvings = 40;
     private const int ChargeSteps = 32;
 
@@ -71,8 +71,9 @@ internal static class ChenCell
             T next = root * root;
             var middle = (charge + next) * 0.5;
             var step = (charge - next) * Capacity / current;
-            fast = Settle(fast, current * FastResistance(middle), step / (FastResistance(middle) * FastCapacitance(middle)));
-            slow = Settle(slow, current * SlowResistance(middle), step / (SlowResistance(middle) * SlowCapacitance(middle)));
+            T fastResistance = FastResistance(middle), slowResistance = SlowResistance(middle);
+            fast = Settle(fast, current * fastResistance, step / (fastResistance * FastCapacitance(middle)));
+            slow = Settle(slow, current * slowResistance, step / (slowResistance * SlowCapacitance(middle)));
             var after = OpenCircuit(next) - current * SeriesResistance(next) - fast - slow;
             var share = (before - cutOff) / T.Max(before - after, 1e-12);
             seconds += T.IfLess(cutOff, after, step, T.IfLess(cutOff, before, step * share, 0));

@@ -1,7 +1,7 @@
 namespace Lidoff.Reckoning.Buses;
 
 /// <summary>The greatest line capacitance for which any I2C pull-up works. Where the smallest allowed resistor meets the largest.</summary>
-public sealed class I2cCapacitanceMostCalculation : Calculation<I2cCapacitanceMostCalculation>, IFormula
+public sealed class I2cBusCapacitanceMostCalculation : Calculation<I2cBusCapacitanceMostCalculation>, IFormula
 {
     /// <inheritdoc/>
     public override CalculationInfo Info { get; } = new(

@@ -1,7 +1,7 @@
 namespace Lidoff.Reckoning.Measuring;
 
 /// <summary>The viscosity of an oil or glue from the fall of a ball, against a known liquid.</summary>
-public sealed class FallingBallCalculation : Calculation<FallingBallCalculation>, IFormula
+public sealed class FallingBallViscosityCalculation : Calculation<FallingBallViscosityCalculation>, IFormula
 {
     /// <inheritdoc/>
     public override CalculationInfo Info { get; } = new(
