@@ -1,0 +1,31 @@
+using System.Globalization;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff;
+
+/// <summary>Every sentence the command line itself says about bad input; the rooms say theirs.</summary>
+public static class CommandSentences
+{
+    /// <summary>A file argument that cannot be opened.</summary>
+    public static Fault NoInput(string argument, Exception trouble) => new(
+        argument,
+        "a file that can be read",
+        trouble switch
+        {
+            FileNotFoundException or DirectoryNotFoundException => $"There is no file '{argument}'.",
+            UnauthorizedAccessException => $"'{argument}' is a folder or may not be read.",
+            _ => $"'{argument}' cannot be read: {trouble.Message}",
+        });
+
+    /// <summary>A workspace that is not there where a command only reads.</summary>
+    public static Fault NoWorkspace(string folder) => new(
+        "--workspace", "a folder that holds a workspace", $"There is no workspace in {folder} yet; `lidoff new DOSSIER` begins one.");
+
+    /// <summary>A folder that cannot be written to.</summary>
+    public static Fault NoOutput(string folder, string reason) => new("--to", "a folder that can be written", $"{folder} cannot be written: {reason}");
+
+    /// <summary>How many lines of a note were stored.</summary>
+    public static string Noted(int stored, int refused) => refused == 0
+        ? string.Create(CultureInfo.InvariantCulture, $"{stored} noted.")
+        : string.Create(CultureInfo.InvariantCulture, $"{stored} noted, {refused} refused; the refused lines are above and nothing of them was stored.");
+}

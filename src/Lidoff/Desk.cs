@@ -1,0 +1,50 @@
+using System.CommandLine;
+using System.Security.Cryptography;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Registering;
+using Lidoff.Evidence.Store;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff;
+
+/// <summary>Opens what commands work on: the workspace of a call, its dossiers, and every evidence kind of every room.</summary>
+public static class Desk
+{
+    /// <summary>Every evidence kind, found by type.</summary>
+    public static EvidenceKinds Kinds { get; } = new(Registry.Of<IEvidenceKind>(kind => kind.Name,
+    [
+        typeof(IEvidenceKind).Assembly,
+        typeof(Catalogue.PartCatalogue).Assembly,
+        typeof(Opening.Kinds.SpecimenKind).Assembly,
+        typeof(Seeing.Kinds.PictureKind).Assembly,
+        typeof(Naming.Ranking.Ranker).Assembly,
+        typeof(Tracing.Kinds.TouchKind).Assembly,
+        typeof(Reckoning.Bound.ReckonKind).Assembly,
+        typeof(Telling.Kinds.ClaimKind).Assembly,
+    ]).Items);
+
+    /// <summary>Opens the workspace, making it where there is none.</summary>
+    public static Outcome<Workspace> Open(Seat seat, ParseResult parsed) => OpenFolder(seat, seat.WorkspaceFolder(parsed));
+
+    /// <summary>Opens a workspace that must be there, for commands that only read.</summary>
+    public static Outcome<Workspace> OpenExisting(Seat seat, ParseResult parsed)
+    {
+        var folder = seat.WorkspaceFolder(parsed);
+        return Workspace.IsThere(folder) ? OpenFolder(seat, folder) : CommandSentences.NoWorkspace(folder);
+    }
+
+    /// <summary>Opens the workspace of a folder. The writer's seed is drawn here, at the program's edge, and nowhere else.</summary>
+    public static Outcome<Workspace> OpenFolder(Seat seat, string folder)
+    {
+        Span<byte> seed = stackalloc byte[32];
+        RandomNumberGenerator.Fill(seed);
+        return Workspace.Open(folder, new WriterSeed(seed), seat.Clock);
+    }
+
+    /// <summary>Says faults and gives the exit code of a refused whole.</summary>
+    public static int Refuse(Seat seat, IReadOnlyList<Fault> faults)
+    {
+        foreach (var fault in faults) seat.Talk.Say(fault.Say);
+        return ExitCodes.Refused;
+    }
+}
