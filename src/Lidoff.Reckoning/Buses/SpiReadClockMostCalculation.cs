@@ -12,7 +12,7 @@ public sealed class SpiReadClockMostCalculation : Calculation<SpiReadClockMostCa
         "The fastest SPI clock at which a read still arrives in time.",
         Units.Megahertz,
         [
-            Given.Of("output_delay", Units.Nanosecond, 0, 10000.0, "clock to output of the device"),
+            Given.Of("output_delay", Units.Nanosecond, 0.1, 10000.0, "clock to output of the device"),
             Given.Of("setup", Units.Nanosecond, 0, 10000.0, "setup time of the host"),
             Given.Of("length", Units.Millimetre, 0, 100000.0, "length of the wire"),
             Given.Of("delay", ReckonUnits.PicosecondPerMillimetre, 3.3, 20, "delay of the wire", 6),

@@ -24,9 +24,11 @@ public sealed class StriplineImpedanceCalculation : Calculation<StriplineImpedan
     public static T Evaluate<T>(ReadOnlySpan<T> x)
         where T : struct, IReal<T>
     {
-        T angle = Math.PI / 2 * x[0] / x[1];
-        T k = 2 / (T.Exp(angle) + T.Exp(-angle));
-        T complement = T.Sqrt(1 - k * k);
+        // Far past any real line the hyperbolic functions leave a double's range.
+        var angle = T.Min(Math.PI / 2 * x[0] / x[1], 300);
+        var fall = T.Exp(-2 * angle);
+        var k = 2 * T.Exp(-angle) / (1 + fall);
+        var complement = (1 - fall) / (1 + fall);
         return Nature.VacuumImpedance / 4 / T.Sqrt(x[2]) * Elliptic.Mean(k) / Elliptic.Mean(complement);
     }
 }
