@@ -21,10 +21,12 @@ public static class QuantityText
         if (u == 0) return Value(si, shown, 15, keepUnit: true);
         var (value, spread) = Rounded(si, u, shown);
         if (keepUnit || !(LeavesPrefix(value) || LeavesPrefix(spread))) return $"{value} ± {spread}{Tail(shown)}";
-        // 999.9996 rounds to 1000.00: the next prefix is due. The uncertainty goes on as it was rounded, so that 995 becomes 1.0 k.
+        // 999.9996 rounds to 1000.00: the next prefix is due. Both go on as they were rounded, so that 995 at a
+        // place of ten becomes 1.00 k whichever way its double leans in the next unit.
         var rounded = shown.SpanToSi(double.Parse(spread, CultureInfo.InvariantCulture));
+        var carried = LeavesPrefix(value) ? shown.SpanToSi(double.Parse(value, CultureInfo.InvariantCulture)) : si;
         shown = EngineeringUnit.For(Math.Max(Math.Abs(si), u) * 1.01, unit);
-        (value, spread) = Rounded(si, rounded, shown);
+        (value, spread) = Rounded(carried, rounded, shown);
         return $"{value} ± {spread}{Tail(shown)}";
     }
 

@@ -23,6 +23,8 @@ public sealed class QuantityTextTests
     [InlineData(12345, 1200, "Ω", "12.3 ± 1.2 kΩ")]
     [InlineData(0.9999996, 0.00012, "V", "1.00000 ± 0.00012 V")]
     [InlineData(0.9999999, 0.012, "V", "1.000 ± 0.012 V")]
+    [InlineData(-995e-9, 553.6e-9, "s", "-1.00 ± 0.55 µs")]
+    [InlineData(-283.7, 995, "Ω", "-0.3 ± 1.0 kΩ")]
     [InlineData(-0.00001, 0.01, "V", "0 ± 10 mV")]
     [InlineData(0, 0.5, "V", "0 ± 500 mV")]
     [InlineData(298.15, 0.5, "°C", "25.00 ± 0.50 °C")]
