@@ -1,11 +1,12 @@
 using Lidoff.Catalogue.Tables;
+using Lidoff.TestSupport;
 
 namespace Lidoff.Catalogue.Tests.Searching;
 
 /// <summary>The shipped catalogue with its index in a folder of its own, built once for a test class.</summary>
 public sealed class IndexedCatalogue : IDisposable
 {
-    private readonly TemporaryFolder folder = new();
+    private readonly TempFolder folder = new();
 
     public IndexedCatalogue() => Parts = PartCatalogue.Open(ShippedTables.OwnFolder, folder.Path, []).Value;
 
