@@ -12,20 +12,25 @@ public static class DatesWriter
     /// <summary>One object without a line end.</summary>
     public static string Write(DatesResult result)
     {
-        Guard.NotNull(result);
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             json.WriteStartObject();
             json.WriteNumber("format", 1);
-            json.WriteStartArray("codes");
-            foreach (var code in result.Codes) WriteCode(json, code);
-            json.WriteEndArray();
-            WriteSpan(json, "window90", result.Window90);
-            WriteQuarrel(json, result.Quarrel);
+            WriteKeys(json, result);
             json.WriteEndObject();
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    /// <summary>The keys behind <c>"format"</c> into an open object.</summary>
+    public static void WriteKeys(Utf8JsonWriter json, DatesResult result)
+    {
+        Guard.NotNull(json).WriteStartArray("codes");
+        foreach (var code in Guard.NotNull(result).Codes) WriteCode(json, code);
+        json.WriteEndArray();
+        WriteSpan(json, "window90", result.Window90);
+        WriteQuarrel(json, result.Quarrel);
     }
 
     private static void WriteCode(Utf8JsonWriter json, DateCode code)

@@ -2,8 +2,8 @@ namespace Lidoff.Naming.Knowing;
 
 /// <summary>
 /// The stem that parts of one family share: the letters in front and the leading digits of the first number (nRF52832 gives nRF52,
-/// BMI160 would give BMI1); where that number is short, the letters behind it, two at most (LIS2DH12 gives LIS2DH). A convention of
-/// ours: makers keep no common rule.
+/// BQ24075 gives BQ24); where that number is short, the letters behind it, two at most (W25Q64 gives W25Q). A convention of ours:
+/// makers keep no common rule.
 /// </summary>
 public static class FamilyName
 {

@@ -14,38 +14,27 @@ public static class NameResultWriter
     /// <summary>One object without a line end.</summary>
     public static string Write(string id, LocalBelief belief)
     {
-        Guard.NotNull(belief);
         return Object(json =>
         {
             json.WriteNumber("format", 1);
-            json.WriteString("id", id);
-            json.WriteStartArray("candidates");
-            foreach (var candidate in belief.Candidates) WriteCandidate(json, candidate);
-            json.WriteEndArray();
-            json.WriteNumber("others_p", belief.OthersP);
-            WriteFamily(json, belief.Family);
-            json.WriteNumber("none_p", belief.NoneP);
-            json.WriteString("level", belief.Level switch { NameLevel.Part => "part", NameLevel.Family => "family", _ => "none" });
-            json.WriteStartArray("next");
-            foreach (var next in belief.Next) WriteNext(json, next);
-            json.WriteEndArray();
+            WriteKeys(json, id, belief);
         });
     }
 
-    /// <summary>The object that stands in place of a refused line; several faults are told in one sentence after the other.</summary>
-    public static string WriteError(string id, IReadOnlyList<Fault> faults)
+    /// <summary>The keys behind <c>"format"</c> into an open object.</summary>
+    public static void WriteKeys(Utf8JsonWriter json, string id, LocalBelief belief)
     {
-        Guard.That(faults.Count > 0, "at least one fault");
-        return Object(json =>
-        {
-            json.WriteNumber("format", 1);
-            json.WriteString("id", id);
-            json.WriteStartObject("error");
-            json.WriteString("where", string.Join("; ", faults.Select(f => f.Where)));
-            json.WriteString("expected", string.Join("; ", faults.Select(f => f.Expected)));
-            json.WriteString("say", string.Join(' ', faults.Select(f => f.Say)));
-            json.WriteEndObject();
-        });
+        Guard.NotNull(json).WriteString("id", id);
+        json.WriteStartArray("candidates");
+        foreach (var candidate in Guard.NotNull(belief).Candidates) WriteCandidate(json, candidate);
+        json.WriteEndArray();
+        json.WriteNumber("others_p", belief.OthersP);
+        WriteFamily(json, belief.Family);
+        json.WriteNumber("none_p", belief.NoneP);
+        json.WriteString("level", belief.Level switch { NameLevel.Part => "part", NameLevel.Family => "family", _ => "none" });
+        json.WriteStartArray("next");
+        foreach (var next in belief.Next) WriteNext(json, next);
+        json.WriteEndArray();
     }
 
     private static string Object(Action<Utf8JsonWriter> fill)

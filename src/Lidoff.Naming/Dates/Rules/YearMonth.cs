@@ -7,7 +7,7 @@ public sealed class YearMonth : IDateRule
     public string Name => "YYMM";
 
     /// <inheritdoc/>
-    public double Weight => 0.04;
+    public double Weight => 0.02;
 
     /// <inheritdoc/>
     public IEnumerable<WeekSpan> Read(string code, Action<string> refuse) =>

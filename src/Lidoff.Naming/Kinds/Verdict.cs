@@ -1,0 +1,14 @@
+namespace Lidoff.Naming.Kinds;
+
+/// <summary>What a person settled about a spot's identity.</summary>
+public enum Verdict
+{
+    /// <summary>It is this part.</summary>
+    Accept,
+
+    /// <summary>It is not this part.</summary>
+    Reject,
+
+    /// <summary>It is in no list: none of the candidates, whatever the odds say.</summary>
+    NotListed,
+}
