@@ -35,10 +35,12 @@ public sealed class Ranker
         var posterior = Posterior([.. readings.Select(r => r.Reading)], out var none);
         var order = Enumerable.Range(0, posterior.Length).OrderByDescending(i => posterior[i]).ThenBy(i => i).ToArray();
 
-        var candidates = order.Take(top).Select(i => new Candidate(
-            catalogue.Parts[i], OrderCodes.Narrow(catalogue.Parts[i], evidence), Rounded(posterior[i]), Reasons(readings, i))).ToArray();
-        var noneP = Rounded(none);
-        var others = Rounded(Math.Max(0, 1 - noneP - candidates.Sum(c => c.P)));
+        var shown = order.Take(top).ToArray();
+        var shares = Millionths.Of([.. shown.Select(i => posterior[i]), Math.Max(0, 1 - none - shown.Sum(i => posterior[i])), none]);
+        var candidates = shown.Select((i, k) => new Candidate(
+            catalogue.Parts[i], OrderCodes.Narrow(catalogue.Parts[i], evidence), shares[k], Reasons(readings, i))).ToArray();
+        var others = shares[^2];
+        var noneP = shares[^1];
         var family = Family(posterior, order);
         var level = posterior.Length > 0 && posterior[order[0]] >= PartFrom ? NameLevel.Part : family is not null && family.P >= FamilyFrom ? NameLevel.Family : NameLevel.None;
         var next = level == NameLevel.Part && candidates[0].P > 0.995 ? [] : NextMeasures.For(evidence, catalogue, posterior, order, none);
