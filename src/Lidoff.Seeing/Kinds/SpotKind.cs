@@ -29,7 +29,7 @@ public sealed class SpotKind : EvidenceKind<SpotSighting>
         new("why", "text", false, "why one thinks so"),
         new("class", "text", false, "what sort of thing it is: chip, passive, connector, glue, antenna, seam …"),
         new("picture", "text", false, "file name, entry id or the first digits of the file's hash; needed with at and box"),
-        new("at", "point", false, "where it lies, px"),
+        new("point", "point", false, "where it lies, px"),
         new("box", "list of numbers", false, "x, y, width and height, px, instead of at"),
     ];
 
@@ -42,12 +42,12 @@ public sealed class SpotKind : EvidenceKind<SpotSighting>
         var why = reader.OptionalText("why") ?? "";
         var kind = reader.OptionalText("class", 100) ?? "";
         var picture = reader.OptionalText("picture", 255) ?? "";
-        PicturePoint? at = reader.OptionalPoint("at") is { } place ? new(place.X, place.Y) : null;
+        PicturePoint? at = reader.OptionalPoint("point") is { } place ? new(place.X, place.Y) : null;
         var sides = reader.Has("box") ? reader.Numbers("box", 4, 4) : [];
         PixelBox? box = sides.Count == 4 ? new(sides[0], sides[1], sides[2], sides[3]) : null;
         if (box is { } shape && !(shape.Width > 0 && shape.Height > 0)) reader.Fail("box", "x, y, width and height with width and height above zero");
-        if (reader.Has("at") && reader.Has("box")) reader.Fail("box", "left out when \"at\" is given");
-        if (picture.Length == 0 && (reader.Has("at") || reader.Has("box"))) reader.Fail("picture", "the picture in which the spot was pointed at");
+        if (reader.Has("point") && reader.Has("box")) reader.Fail("box", "left out when \"point\" is given");
+        if (picture.Length == 0 && (reader.Has("point") || reader.Has("box"))) reader.Fail("picture", "the picture in which the spot was pointed at");
         return reader.Done(() => new SpotSighting(spot, role, why, kind, picture, at, box));
     }
 }

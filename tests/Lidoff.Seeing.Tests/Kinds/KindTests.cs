@@ -73,7 +73,7 @@ public sealed class KindTests
     [Fact]
     public void A_spot_is_pointed_at_with_a_place_or_a_box_in_a_picture()
     {
-        Assert.Equal(new(10, 20), Read(new SpotKind(), """{"spot":"U3","picture":"p.jpg","at":[10,20],"role":"radio","why":"crystal beside it","class":"chip"}""").At);
+        Assert.Equal(new(10, 20), Read(new SpotKind(), """{"spot":"U3","picture":"p.jpg","point":[10,20],"role":"radio","why":"crystal beside it","class":"chip"}""").At);
         Assert.Equal(4, Read(new SpotKind(), """{"spot":"U3","picture":"p.jpg","box":[1,2,3,4]}""").Box!.Value.Height);
         Assert.Null(Read(new SpotKind(), """{"spot":"GLUE1","role":"holds the cell"}""").At);
         Assert.Equal(

@@ -1,0 +1,66 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Opening.Kinds;
+using Lidoff.Reckoning.Bound;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Tracing.Kinds;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>What the model reads of a dossier: one table a kind, each grouped by what a step asks for.</summary>
+public sealed class DossierTables
+{
+    /// <summary>The one group of kinds that concern the whole dossier.</summary>
+    public const string Whole = "";
+
+    /// <summary>Added files, by name, by hash and by entry: the three ways a picture may be named.</summary>
+    public SightingTable<FileAdded> Files { get; } = new("files", file => [file.Name, file.Sha256]);
+
+    /// <summary>All files, for references by the start of a hash.</summary>
+    public SightingTable<FileAdded> AllFiles { get; } = new("all files", _ => [Whole]);
+
+    /// <summary>Scales, by the picture as it was named.</summary>
+    public SightingTable<ScaleSighting> Scales { get; } = new("scales", scale => [scale.Picture]);
+
+    /// <summary>Lengths, by spot.</summary>
+    public SightingTable<LengthSighting> Lengths { get; } = new("lengths", length => [length.Spot]);
+
+    /// <summary>Bodies, by spot.</summary>
+    public SightingTable<BodySighting> Bodies { get; } = new("bodies", body => [body.Spot]);
+
+    /// <summary>Pitches, by spot.</summary>
+    public SightingTable<PitchSighting> Pitches { get; } = new("pitches", pitch => [pitch.Spot]);
+
+    /// <summary>Marks, by spot.</summary>
+    public SightingTable<MarkSighting> Marks { get; } = new("marks", mark => [mark.Spot]);
+
+    /// <summary>Spots, by spot.</summary>
+    public SightingTable<SpotSighting> Spots { get; } = new("spots", spot => [spot.Spot]);
+
+    /// <summary>Bus answers, by spot.</summary>
+    public SightingTable<BusSighting> Buses { get; } = new("buses", bus => [bus.Spot]);
+
+    /// <summary>Identity registers, by spot.</summary>
+    public SightingTable<IdentitySighting> Identities { get; } = new("identities", identity => [identity.Spot]);
+
+    /// <summary>Counted pins, by spot.</summary>
+    public SightingTable<PinsSighting> Pins { get; } = new("pins", pins => [pins.Spot]);
+
+    /// <summary>Supplies, by spot.</summary>
+    public SightingTable<SupplySighting> Supplies { get; } = new("supplies", supply => [supply.Spot]);
+
+    /// <summary>Masses, by spot.</summary>
+    public SightingTable<MassSighting> Masses { get; } = new("masses", mass => [mass.Spot]);
+
+    /// <summary>Decisions on identities, by spot.</summary>
+    public SightingTable<Naming.Kinds.IdentityDecision> Decisions { get; } = new("decisions", decision => [decision.Spot]);
+
+    /// <summary>Reckonings, by designator.</summary>
+    public SightingTable<ReckonBinding> Reckonings { get; } = new("reckonings", binding => [binding.Reckoning]);
+
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<ISightingTable> All =>
+    [
+        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Decisions, Reckonings,
+    ];
+}

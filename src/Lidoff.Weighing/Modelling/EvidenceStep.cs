@@ -1,0 +1,132 @@
+using System.Globalization;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Recomputing;
+using Lidoff.Naming.Asking;
+using Lidoff.Naming.Marks;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Tracing.Kinds;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>
+/// Gathers from all rooms what is known of the part at a spot. Of several sightings of one mark the newest counts: two readings of
+/// one body are one line of evidence. Bodies and pitches are averaged.
+/// </summary>
+public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Step<string, SpotEvidence>
+{
+    private static readonly string[] LongNames = ["length", "long side"];
+    private static readonly string[] ShortNames = ["width", "short side"];
+
+    /// <inheritdoc/>
+    public override string Name => "evidence";
+
+    /// <inheritdoc/>
+    public override bool Same(SpotEvidence before, SpotEvidence after) => before.Told.Equals(after.Told);
+
+    /// <inheritdoc/>
+    public override SpotEvidence Compute(string key, IReads reads)
+    {
+        var told = new List<ToldEvidence>();
+        var evidence = new NameEvidence();
+        if (tables.Marks.About(key, reads) is { Count: > 0 } marks)
+        {
+            evidence = evidence with { Mark = Lattice(marks[^1].Value) };
+            told.Add(new("mark", marks[^1].Value.Text, [marks[^1].Id]));
+        }
+
+        if (Body(key, reads) is { } body)
+        {
+            evidence = evidence with { BodyMm = (body.A, body.B), BodyU = body.U, HeightMm = body.Height };
+            told.Add(new("body", Text($"{body.A:0.###} × {body.B:0.###} mm, each ± {body.U:0.###}"), body.From));
+            if (body.Height is { } height) told.Add(new("height", Text($"{height:0.###} mm"), body.From));
+        }
+
+        if (tables.Pitches.About(key, reads) is { Count: > 0 } pitches)
+        {
+            var pitch = pitches.Sum(each => each.Value.Mm) / pitches.Count;
+            evidence = evidence with { PitchMm = pitch };
+            told.Add(new("pitch", Text($"{pitch:0.###} mm"), Ids(pitches)));
+        }
+
+        if (tables.Pins.About(key, reads) is { Count: > 0 } pins)
+        {
+            var ground = pins.SelectMany(each => each.Value.Ground).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+            evidence = evidence with { Pins = pins.Select(each => each.Value.Count).LastOrDefault(count => count is not null), GroundPins = ground };
+            if (evidence.Pins is { } count) told.Add(new("pins", Text($"{count} pins"), Ids(pins)));
+            if (ground.Count > 0) told.Add(new("ground pins", string.Join(", ", ground), Ids(pins)));
+        }
+
+        if (tables.Buses.About(key, reads) is { Count: > 0 } buses && buses.LastOrDefault(each => each.Value.Address is not null) is { } bus)
+        {
+            evidence = evidence with { Bus = new BusFact(bus.Value.Type == BusType.I2c ? "i2c" : bus.Value.Type.ToString().ToLowerInvariant(), bus.Value.Address) };
+            told.Add(new("bus", Text($"answered at 0x{bus.Value.Address:x2}"), [bus.Id]));
+        }
+
+        if (tables.Identities.About(key, reads) is { Count: > 0 } identities)
+        {
+            var last = identities[^1];
+            evidence = evidence with { Identity = new RegisterFact(last.Value.Register, (long)Math.Min(last.Value.Value, long.MaxValue)) };
+            told.Add(new("identity", Text($"register 0x{last.Value.Register:x2} gave 0x{last.Value.Value:x2}"), [last.Id]));
+        }
+
+        if (tables.Supplies.About(key, reads) is { Count: > 0 } supplies)
+        {
+            evidence = evidence with { SupplyV = supplies[^1].Value.V };
+            told.Add(new("supply", Text($"{supplies[^1].Value.V:0.###} V"), [supplies[^1].Id]));
+        }
+
+        if (tables.Spots.About(key, reads) is { Count: > 0 } spots)
+        {
+            var (role, kind) = (Last(spots, spot => spot.Role), Last(spots, spot => spot.Class));
+            evidence = evidence with { Role = role, Class = kind };
+            if (role is not null) told.Add(new("role", role, Ids(spots)));
+            if (kind is not null) told.Add(new("class", kind, Ids(spots)));
+        }
+
+        return new(key, evidence, [.. told]);
+    }
+
+    private (double A, double B, double U, double? Height, ValueList<EntryId> From)? Body(string spot, IReads reads)
+    {
+        if (tables.Bodies.About(spot, reads) is { Count: > 0 } bodies)
+        {
+            var (a, b) = (bodies.Average(each => each.Value.LengthMm), bodies.Average(each => each.Value.WidthMm));
+            return (a, b, bodies.Max(each => each.Value.UMm), bodies.Select(each => each.Value.HeightMm).LastOrDefault(height => height is not null), Ids(bodies));
+        }
+
+        if (Measured(spot, LongNames, reads) is not { } length || Measured(spot, ShortNames, reads) is not { } width) return null;
+        return (length.Value.Mm, width.Value.Mm, Math.Max(length.Value.UMm, width.Value.UMm), null, [.. length.From.Concat(width.From).Distinct().Order()]);
+    }
+
+    private (CombinedLength Value, IReadOnlyList<EntryId> From)? Measured(string spot, string[] names, IReads reads)
+    {
+        foreach (var name in names)
+        {
+            var belief = reads.Read(lengths, new LengthKey(spot, name));
+            if (belief.Readings.Count > 0) return (CombinedLength.Of(belief.Readings), [.. belief.Readings.Select(reading => reading.Sighting)]);
+        }
+
+        return null;
+    }
+
+    private static MarkLattice Lattice(MarkSighting mark) => new([.. mark.Lines.Select(Line)]);
+
+    private static IReadOnlyList<MarkPosition> Line(MarkLine line)
+    {
+        if (!line.IsLattice) return MarkLattice.OfText(line.Text).Lines[0];
+        return [.. line.Places.Select(place =>
+        {
+            var chances = place.Top.Where(glyph => glyph.Character.Length == 1).Select(glyph => new GlyphChance(glyph.Character[0], glyph.P)).ToList();
+            return new MarkPosition(chances, Math.Max(0, 1 - chances.Sum(chance => chance.P)), false);
+        })];
+    }
+
+    private static string? Last(IReadOnlyList<Sighting<SpotSighting>> spots, Func<SpotSighting, string> pick) =>
+        spots.Select(spot => pick(spot.Value)).LastOrDefault(text => text.Length > 0);
+
+    private static ValueList<EntryId> Ids<T>(IReadOnlyList<Sighting<T>> sightings)
+        where T : class => [.. sightings.Select(each => each.Id).Order()];
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

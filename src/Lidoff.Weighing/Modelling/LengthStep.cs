@@ -1,0 +1,101 @@
+using System.Globalization;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Recomputing;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>
+/// Every line of evidence about one length: those clicked in pictures are measured with their picture's scale, those from
+/// instruments stand as they are.
+/// </summary>
+/// <param name="tables">The dossier.</param>
+/// <param name="pictures">Which file a picture reference means.</param>
+/// <param name="scales">The scale of a picture.</param>
+/// <param name="frame">
+/// Size and mirroring of a stored picture by its hash, null where it is no picture. Content is named by its hash and never
+/// changes, so this is as pure as an input.
+/// </param>
+public sealed class LengthStep(DossierTables tables, PictureStep pictures, ScaleStep scales, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
+{
+    /// <inheritdoc/>
+    public override string Name => "length";
+
+    /// <inheritdoc/>
+    public override LengthBelief Compute(LengthKey key, IReads reads)
+    {
+        var readings = new List<LengthReading>();
+        var problems = new List<string>();
+        foreach (var sighting in tables.Lengths.About(key.Spot, reads).Where(each => each.Value.What == key.What))
+        {
+            if (sighting.Value.ByInstrument is { } instrument) readings.Add(Instrument(sighting, instrument));
+            else if (sighting.Value.InPicture is { } clicked) Measure(sighting, clicked, reads, readings, problems);
+        }
+
+        return new(key.Spot, key.What, [.. readings], [.. problems]);
+    }
+
+    private void Measure(Sighting<LengthSighting> sighting, PictureLength clicked, IReads reads, List<LengthReading> readings, List<string> problems)
+    {
+        var picture = reads.Read(pictures, clicked.Picture);
+        if (!picture.Found)
+        {
+            problems.Add(picture.Missing!);
+            return;
+        }
+
+        var scale = reads.Read(scales, picture.Sha256);
+        if (scale.References.Count == 0)
+        {
+            problems.Add(WeighingSentences.NoScale(picture.Name));
+            return;
+        }
+
+        if (frame(picture.Sha256) is not { } size)
+        {
+            problems.Add(WeighingSentences.NotAPicture(picture.Name));
+            return;
+        }
+
+        var job = new MeasureJob
+        {
+            Image = picture.Name,
+            References = [.. scale.References.Select(reference => reference.Value.Reference)],
+            Targets = [new AskedTarget(sighting.Value.What, new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm))],
+            ClickPx = clicked.ClickPx,
+            CameraDistanceMm = scale.References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
+        };
+        var measured = Measurement.Run(job, size).Then(targets => targets[0].Length);
+        if (!measured.TryValue(out var length))
+        {
+            problems.AddRange(measured.Faults.Select(fault => fault.Say));
+            return;
+        }
+
+        readings.Add(new(
+            length.ValueMm,
+            length.UMm,
+            length.ScaleShare,
+            length.LowMm,
+            length.HighMm,
+            picture.Sha256,
+            picture.Name,
+            sighting.Id,
+            [.. scale.References.Select(reference => reference.Id), picture.Added],
+            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}: {length.ValueMm:0.###} ± {length.UMm:0.###} mm"),
+            [.. length.Warnings],
+            length.Snap));
+    }
+
+    private static LengthReading Instrument(Sighting<LengthSighting> sighting, InstrumentLength instrument)
+    {
+        // 1.645: the normal's 5 % and 95 % points.
+        var half = 1.6448536269514722 * instrument.UMm;
+        var by = instrument.Instrument.Length > 0 ? instrument.Instrument : "an instrument";
+        return new(
+            instrument.Mm, instrument.UMm, 0, instrument.Mm - half, instrument.Mm + half, "", "", sighting.Id, [],
+            string.Create(CultureInfo.InvariantCulture, $"read from {by}: {instrument.Mm:0.###} ± {instrument.UMm:0.###} mm"), [], null);
+    }
+}

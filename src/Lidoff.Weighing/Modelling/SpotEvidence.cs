@@ -1,0 +1,10 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Naming.Asking;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>What all rooms know of the part at one spot, as the naming engine takes it, and the entries each piece came from.</summary>
+/// <param name="Spot">The spot.</param>
+/// <param name="Evidence">The evidence.</param>
+/// <param name="Told">Each piece of evidence in words, with the entries it came from; two equal ones mean equal evidence.</param>
+public sealed record SpotEvidence(string Spot, NameEvidence Evidence, ValueList<ToldEvidence> Told);

@@ -1,0 +1,141 @@
+using System.Globalization;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Grading;
+using Lidoff.Evidence.Recomputing;
+using Lidoff.Naming.Ranking;
+using Lidoff.Numbers.Calculating;
+using Lidoff.Numbers.Quantities;
+using Lidoff.Numbers.Spreads;
+
+namespace Lidoff.Weighing.Modelling;
+
+/// <summary>
+/// What a reference stands for: <c>length:SPOT:WHAT</c>, <c>body:SPOT:length</c> (or <c>width</c>, <c>height</c>), <c>pitch:SPOT</c>,
+/// <c>part:SPOT</c>, <c>mark:SPOT</c>, <c>mass:SPOT</c>, <c>reckoning:NAME</c> (or the bare designator). Claims, reckonings and pages all ask here.
+/// </summary>
+public sealed class ValueStep(DossierTables tables, LengthStep lengths, IdentityStep identities, ReckoningStep reckonings) : Step<string, ModelValue>
+{
+    private const double Ninety = 1.6448536269514722;
+
+    /// <inheritdoc/>
+    public override string Name => "value";
+
+    /// <inheritdoc/>
+    public override bool Same(ModelValue before, ModelValue after) =>
+        before.Name == after.Name && Nullable.Equals(before.Probability, after.Probability) && before.Grade == after.Grade
+        && before.Number?.Value == after.Number?.Value && before.Number?.U == after.Number?.U && before.Low.Equals(after.Low) && before.High.Equals(after.High)
+        && before.RestsOn.Equals(after.RestsOn) && before.Because.Equals(after.Because) && before.Missing == after.Missing;
+
+    /// <inheritdoc/>
+    public override ModelValue Compute(string key, IReads reads)
+    {
+        if (ReckoningStep.Designator(key) is { Length: > 0 } designator) return Reckoning(key, designator, reads);
+        var parts = key.Split(':', 3);
+        return (parts[0], parts.Length) switch
+        {
+            ("length", 3) => Length(key, parts[1], parts[2], reads),
+            ("body", 3) => Body(key, parts[1], parts[2], reads),
+            ("pitch", 2) => Pitch(key, parts[1], reads),
+            ("part", 2) => Part(key, parts[1], reads),
+            ("mark", 2) => Mark(key, parts[1], reads),
+            ("mass", 2) => Mass(key, parts[1], reads),
+            _ => ModelValue.Lost(key, WeighingSentences.UnknownReference(key)),
+        };
+    }
+
+    private ModelValue Length(string key, string spot, string what, IReads reads)
+    {
+        var belief = reads.Read(lengths, new LengthKey(spot, what));
+        if (belief.Readings.Count == 0)
+        {
+            var known = tables.Lengths.About(spot, reads).Select(each => each.Value.What).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+            return ModelValue.Lost(key, belief.Problems.Count > 0 ? belief.Problems[0] : WeighingSentences.NoLength(spot, what, known));
+        }
+
+        var value = CombinedLength.Of(belief.Readings);
+        List<string> because = [.. belief.Readings.Select(reading => reading.Says)];
+        because.AddRange(belief.Readings.SelectMany(reading => reading.Warnings).Select(warning => warning.Say).Distinct(StringComparer.Ordinal));
+        because.AddRange(belief.Problems);
+        if (value.Widened > 1.5) because.Add(string.Create(CultureInfo.InvariantCulture, $"The readings disagree more than their doubts allow; the doubt was widened {value.Widened:0.0} times."));
+        return Millimetres(key, $"{what} of {spot}", value.Mm, value.UMm, value.LowMm, value.HighMm, value.Grade,
+            belief.Readings.SelectMany(reading => reading.Scales.Prepend(reading.Sighting)), because);
+    }
+
+    private ModelValue Body(string key, string spot, string which, IReads reads)
+    {
+        var bodies = tables.Bodies.About(spot, reads);
+        if (bodies.Count == 0 || which is not ("length" or "width" or "height")) return ModelValue.Lost(key, WeighingSentences.Nothing("body " + which, spot));
+        var values = bodies.Select(body => which switch
+        {
+            "length" => body.Value.LengthMm,
+            "width" => body.Value.WidthMm,
+            _ => body.Value.HeightMm ?? double.NaN,
+        }).Where(double.IsFinite).ToList();
+        if (values.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("body " + which, spot));
+        var (mm, u) = (values.Average(), bodies.Max(body => body.Value.UMm));
+        return Symmetric(key, $"body {which} of {spot}", mm, u, bodies.Select(body => body.Id));
+    }
+
+    private ModelValue Pitch(string key, string spot, IReads reads)
+    {
+        var pitches = tables.Pitches.About(spot, reads);
+        return pitches.Count == 0
+            ? ModelValue.Lost(key, WeighingSentences.Nothing("pitch", spot))
+            : Symmetric(key, $"pitch of {spot}", pitches.Average(pitch => pitch.Value.Mm), pitches.Max(pitch => pitch.Value.UMm), pitches.Select(pitch => pitch.Id));
+    }
+
+    private ModelValue Part(string key, string spot, IReads reads)
+    {
+        var answer = reads.Read(identities, spot);
+        if (answer.Evidence.Evidence.IsEmpty && answer.Decisions.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("evidence", spot));
+        List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
+        if (answer.Local.Candidates.Count > 0)
+        {
+            because.AddRange(answer.Local.Candidates[0].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} dB from {each.Evidence}: {each.Say}")));
+        }
+
+        because.AddRange(answer.Local.Remarks);
+        var restsOn = answer.Evidence.Told.SelectMany(told => told.From).Concat(answer.Decisions).Distinct().Order();
+        return new(key, $"part at {spot}", null, double.NaN, double.NaN, Units.One, answer.Says, answer.P, answer.Grade, [.. restsOn], [.. because], "", null);
+    }
+
+    private ModelValue Mark(string key, string spot, IReads reads)
+    {
+        var marks = tables.Marks.About(spot, reads);
+        if (marks.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("mark", spot));
+        return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, marks[^1].Value.Text, null, Grade.E2, [marks[^1].Id], [], "", null);
+    }
+
+    private ModelValue Mass(string key, string spot, IReads reads)
+    {
+        var masses = tables.Masses.About(spot, reads);
+        if (masses.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("mass", spot));
+        var (g, u) = (masses[^1].Value.G, masses[^1].Value.UG);
+        var number = Uncertain.Normal(g * 1e-3, u * 1e-3, key);
+        return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [masses[^1].Id], ["put on a scale"]);
+    }
+
+    private ModelValue Reckoning(string key, string designator, IReads reads)
+    {
+        var bound = reads.Read(reckonings, designator);
+        if (bound is null) return ModelValue.Lost(key, WeighingSentences.NoReckoning(designator));
+        if (bound.Result is not { } result) return ModelValue.Lost(key, bound.Faults[0].Say);
+        List<string> because = [.. result.Inputs.Select(input => input.Assumed
+            ? $"{input.Input.Key}: {QuantityText.Value(input.Value.Value, input.Input.Unit)} (assumed)"
+            : $"{input.Input.Key}: {input.Given}")];
+        if (Shares(result.Value.Shares) is { Length: > 0 } shares) because.Add("Most of the doubt comes from " + shares + ".");
+        because.AddRange(result.Cautions);
+        var value = result.Value;
+        var says = bound.Binding.Says.Length > 0 ? bound.Binding.Says : result.Info.Says;
+        return ModelValue.Of(key, says, Uncertain.Normal(value.Value, value.U, key), value.Interval90.Low, value.Interval90.High, result.Info.Unit, bound.Grade, bound.RestsOn, because, result.Info.Source);
+    }
+
+    private static string Shares(IReadOnlyList<InputShare> shares) => string.Join(", ", shares.Where(share => share.Share >= 0.05)
+        .OrderByDescending(share => share.Share).Take(3).Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} ({share.Share * 100:0} %)")));
+
+    private static ModelValue Symmetric(string key, string says, double mm, double u, IEnumerable<EntryId> from) =>
+        Millimetres(key, says, mm, u, mm - (Ninety * u), mm + (Ninety * u), Grade.E2, from, [string.Create(CultureInfo.InvariantCulture, $"{mm:0.###} ± {u:0.###} mm as noted")]);
+
+    private static ModelValue Millimetres(string key, string says, double mm, double u, double low, double high, Grade grade, IEnumerable<EntryId> from, IEnumerable<string> because) =>
+        ModelValue.Of(key, says, Uncertain.Normal(mm * 1e-3, u * 1e-3, key), low * 1e-3, high * 1e-3, Units.Millimetre, grade, from, because);
+}
