@@ -22,13 +22,18 @@ public sealed class DossierKind : EvidenceKind<DossierOpened>
     public override string Says => "Begins a dossier, or gives it another title.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<KindKey> Keys => [new("title", "text", false, "the dossier's name in words")];
+    public override IReadOnlyList<KindKey> Keys =>
+    [
+        new("title", "text", false, "the dossier's name in words"),
+        new("notice", "text", false, "a line shown on every page, such as that all of it is invented"),
+    ];
 
     /// <inheritdoc/>
     public override Outcome<DossierOpened> Read(JsonElement payload, int version)
     {
         var read = new PayloadReader(payload);
         var title = read.OptionalText("title") ?? "";
-        return read.Done(() => new DossierOpened(title));
+        var notice = read.OptionalText("notice", 400) ?? "";
+        return read.Done(() => new DossierOpened(title, notice));
     }
 }

@@ -34,11 +34,9 @@ public sealed class PublishKind : EvidenceKind<ClaimsPublished>
         return reader.Done(() => new ClaimsPublished([.. claims]));
     }
 
-    /// <summary>The payload of a publication, keys in the order of <see cref="Keys"/>.</summary>
-    public static void Write(Utf8JsonWriter json, IReadOnlyList<ClaimBaseline> claims)
+    /// <summary>The keys of a publication's payload, in the order of <see cref="Keys"/>, into an object that is open.</summary>
+    public static void WriteKeys(Utf8JsonWriter json, IReadOnlyList<ClaimBaseline> claims)
     {
-        json.WriteStartObject();
-        json.WriteString("kind", "publish");
         json.WriteStartArray("claims");
         foreach (var claim in claims)
         {
@@ -66,7 +64,6 @@ public sealed class PublishKind : EvidenceKind<ClaimsPublished>
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private static ClaimBaseline Baseline(PayloadReader reader)

@@ -1,0 +1,40 @@
+using Lidoff.Reckoning.Bound;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Telling.Claims;
+using Lidoff.Telling.Documents;
+using Lidoff.Telling.Reporting;
+
+namespace Lidoff.Telling.Sections;
+
+/// <summary>The numbers: lengths measured and quantities reckoned, each with its 90 % interval and grade.</summary>
+public sealed class NumbersSection : IReportSection
+{
+    /// <inheritdoc/>
+    public string Name => "numbers";
+
+    /// <inheritdoc/>
+    public int Place => 30;
+
+    /// <inheritdoc/>
+    public Section? Build(ReportContext context)
+    {
+        var lengths = context.View.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
+        var reckonings = context.View.Live<ReckonBinding>().Select(binding => "reckoning:" + binding.Value.Reckoning).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
+        List<string> references = [.. reckonings, .. lengths];
+        if (references.Count == 0) return null;
+        var rows = references.Select(reference => Row(reference, context)).ToList();
+        return new("numbers", "Numbers", [new Table("Values with standard uncertainty; in nine cases of ten the true value lies in the interval.", ["What", "Value", "90 % interval", "How"], rows, new HashSet<int> { 1, 2 })]);
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Inline>> Row(string reference, ReportContext context)
+    {
+        var value = context.Model.Value(reference);
+        return
+        [
+            [new TextRun(value.Says)],
+            [context.Value(reference)],
+            [new TextRun(value.Missing is null ? ReportContext.Interval(value) : "")],
+            [new TextRun(value.Missing ?? (value.Source.Length > 0 ? "formula: " + value.Source : value.Because.Count > 0 ? value.Because[0] : ""))],
+        ];
+    }
+}

@@ -1,0 +1,79 @@
+using Lidoff.Catalogue;
+using Lidoff.Catalogue.Importing;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Recomputing;
+using Lidoff.Evidence.Store;
+using Lidoff.Naming.Knowing;
+using Lidoff.Naming.Ranking;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Telling.Claims;
+using Lidoff.Telling.Reporting;
+using Lidoff.Weighing.Modelling;
+
+namespace Lidoff;
+
+/// <summary>A dossier with its live model: what <c>claims</c>, <c>tell</c> and the bench work on.</summary>
+public sealed class OpenDossier
+{
+    private OpenDossier(Workspace workspace, DossierSession session, DossierModel model)
+    {
+        Workspace = workspace;
+        Session = session;
+        Model = model;
+    }
+
+    /// <summary>This program's version as publications remember it: number and hash of the code that makes claims.</summary>
+    public static string Program { get; } = $"{typeof(OpenDossier).Assembly.GetName().Version?.ToString(3)}+{StepVersion.Of(typeof(ReportBuilder).Assembly)[..12]}";
+
+    /// <summary>The workspace it is in.</summary>
+    public Workspace Workspace { get; }
+
+    /// <summary>Its journal and fold.</summary>
+    public DossierSession Session { get; }
+
+    /// <summary>Its model.</summary>
+    public DossierModel Model { get; }
+
+    /// <summary>The claims as they read now.</summary>
+    public IReadOnlyList<Claim> Claims => ReportBuilder.Claims(Session.View, Model, Program);
+
+    /// <summary>Opens a dossier and feeds its model. The catalogue is only read when a name is asked for.</summary>
+    public static Outcome<OpenDossier> Open(Seat seat, Workspace workspace, string name) => Open(workspace, name, Ranker(seat, workspace));
+
+    /// <summary>The same with a naming engine that several dossiers share.</summary>
+    public static Outcome<OpenDossier> Open(Workspace workspace, string name, Lazy<Ranker> ranker) =>
+        DossierSession.Open(workspace, name, Desk.Kinds).Then(session =>
+        {
+            var model = new DossierModel(ranker, "catalogue", sha256 => Frame(workspace, sha256));
+            model.Feed(session.Fold);
+            return new OpenDossier(workspace, session, model);
+        });
+
+    /// <summary>The naming engine over the shipped facts and the workspace's imports, made when first asked for.</summary>
+    public static Lazy<Ranker> Ranker(Seat seat, Workspace workspace) => new(() =>
+    {
+        var opened = PartCatalogue.Open(Path.Combine(seat.ProgramFolder, "data", "catalogue"), workspace.CacheFolder, ImportShelf.Of(workspace.Folder).Sources());
+        if (!opened.TryValue(out var catalogue)) throw new InvalidDataException(opened.Faults[0].Say);
+        using (catalogue) return new Ranker(new NamingCatalogue(catalogue.Parts));
+    });
+
+    /// <summary>Takes in what anybody has stored since.</summary>
+    public void Refresh()
+    {
+        Session.Refresh();
+        Model.Feed(Session.Fold);
+    }
+
+    /// <summary>Stores drafts and takes them in.</summary>
+    public Outcome<IReadOnlyList<StoredEntry>> Append(IReadOnlyList<EntryDraft> drafts)
+    {
+        var stored = Session.Append(drafts);
+        Model.Feed(Session.Fold);
+        return stored;
+    }
+
+    private static PictureFrame? Frame(Workspace workspace, string sha256) =>
+        workspace.Files.Has(sha256) && PictureFile.Read(workspace.Files.PathOf(sha256), sha256[..12]) is { Ok: true } header ? header.Value.Frame : null;
+}
