@@ -46,6 +46,7 @@ public sealed class ReportContext
     /// <summary>A value in running text, leading to its because; where there is none, the words that say so.</summary>
     public Inline Value(string reference)
     {
+        reference = ValueStep.Canonical(reference);
         var found = value(reference);
         printed[reference] = found;
         cited.UnionWith(found.RestsOn);

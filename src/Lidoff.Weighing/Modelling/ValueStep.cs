@@ -43,6 +43,9 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         };
     }
 
+    /// <summary>The one way of writing a reference that can be written in two: <c>R1</c> is <c>reckoning:R1</c>.</summary>
+    public static string Canonical(string reference) => ReckoningStep.Designator(reference) is { Length: > 0 } name ? "reckoning:" + name : reference;
+
     private ModelValue Length(string key, string spot, string what, IReads reads)
     {
         var belief = reads.Read(lengths, new LengthKey(spot, what));
