@@ -21,14 +21,16 @@ public sealed class MarkFactor : ILikelihoodFactor
     /// <inheritdoc/>
     public IFactorReading Read(FactorQuestion question) => new MarkOpinion(question, BlunderRate);
 
-    private sealed class MarkOpinion(FactorQuestion question, double blunderRate) : IFactorReading
+    private sealed class MarkOpinion(FactorQuestion question, double blunderRate) : IFactorReading, ISiblingReading
     {
         private readonly MarkScores scores = MarkScores.Of(question.Evidence.Mark!, question.Catalogue, blunderRate);
         private readonly string read = question.Evidence.Mark!.Best();
 
         public double Part(int index) => scores.Part(index);
 
-        public double None(int group) => scores.None(group);
+        public double None(int group) => scores.None;
+
+        public IEnumerable<(int Group, int Part, double Log)> Siblings => scores.Siblings();
 
         public string Say(int index) => scores.BestForm(index) is { } form ? FactorSentences.Mark(read, MarkText.Of(form), form.Kind) : FactorSentences.NoMark(read);
     }

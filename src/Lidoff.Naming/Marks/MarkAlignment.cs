@@ -7,8 +7,8 @@ namespace Lidoff.Naming.Marks;
 /// </summary>
 internal sealed class MarkAlignment
 {
-    // Natural logs; judgements without a source, set so that one misread glyph (about -3) costs less than one glyph too many.
-    private const double Extra = -5.5, Missing = -5.5, Broken = -1.6, PatternLineMissing = -0.7;
+    // Natural logs; judgements without a source, set so that one misread glyph (about -3) costs much less than one glyph too many.
+    private const double Extra = -7, Missing = -7, Broken = -1.6, PatternLineMissing = -0.7;
     private const double LaterLine = -0.7, LetterBefore = -3, DigitBefore = -5, LetterAfter = -0.6, DigitAfterDigit = -6, DigitAfterLetter = -3, UnreadBeside = -1;
 
     private double[] before = new double[64], now = new double[64];

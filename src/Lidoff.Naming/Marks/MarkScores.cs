@@ -16,7 +16,8 @@ internal sealed class MarkScores
 
     private readonly Dictionary<int, (double Ratio, MarkForm Best, double BestLog)> found = [];
     private readonly double[] unknown = new double[3];
-    private readonly double[] noneRatio;
+    private readonly double[] siblingRatio;
+    private readonly int[] siblingPart;
     private readonly NamingCatalogue catalogue;
     private readonly double wrongSpot, scale, keep;
 
@@ -25,7 +26,8 @@ internal sealed class MarkScores
         this.catalogue = catalogue;
         var stray = StrayRatio(query);
         unknown = [stray * MarkForms.UnknownRoomy, stray * MarkForms.UnknownSmall, stray * MarkForms.UnknownWithPattern];
-        noneRatio = Score(query);
+        siblingPart = new int[ClassGroups.All.Count];
+        siblingRatio = Score(query);
         keep = 1 - blunderRate;
         wrongSpot = blunderRate * Mean();
         scale = keep + wrongSpot;
@@ -36,8 +38,17 @@ internal sealed class MarkScores
     /// <summary>For a part.</summary>
     internal double Part(int index) => Elementary.Log(((keep * Ratio(index)) + wrongSpot) / scale);
 
-    /// <summary>For an unlisted part of a group.</summary>
-    internal double None(int group) => Elementary.Log(((keep * noneRatio[group]) + wrongSpot) / scale);
+    /// <summary>For an unlisted part that resembles no listed one.</summary>
+    internal double None => Elementary.Log(((keep * (1 - SiblingShare)) + wrongSpot) / scale);
+
+    /// <summary>For an unlisted sibling: its group, the part it resembles, the natural log of its share's ratio.</summary>
+    internal IEnumerable<(int Group, int Part, double Log)> Siblings()
+    {
+        for (var g = 0; g < siblingRatio.Length; g++)
+        {
+            if (siblingRatio[g] > 0) yield return (g, siblingPart[g], Elementary.Log(keep * siblingRatio[g] / scale));
+        }
+    }
 
     /// <summary>The form that fits best, or null where nothing of the part's number is in the mark.</summary>
     internal MarkForm? BestForm(int index) => found.TryGetValue(index, out var f) && Elementary.Exp(f.BestLog) > Unknown(index) ? f.Best : null;
@@ -75,7 +86,11 @@ internal sealed class MarkScores
             // Where another number explains the mark no better, there is no sign of a sibling.
             var sibling = form.LogShare + alignment.LaySibling(form, query);
             var group = catalogue.GroupOf[form.Part];
-            if (sibling > log) siblings[group] = Math.Max(siblings[group], catalogue.LogPrior[form.Part] + sibling);
+            if (sibling > log && catalogue.LogPrior[form.Part] + sibling > siblings[group])
+            {
+                siblings[group] = catalogue.LogPrior[form.Part] + sibling;
+                siblingPart[group] = form.Part;
+            }
             var had = found.GetValueOrDefault(form.Part, (Ratio: 0.0, Best: form, BestLog: double.NegativeInfinity));
             found[form.Part] = (had.Ratio + Elementary.Exp(log), log > had.BestLog ? form : had.Best, Math.Max(log, had.BestLog));
         }
@@ -83,7 +98,7 @@ internal sealed class MarkScores
         for (var g = 0; g < groups; g++)
         {
             var listed = catalogue.ListedMass[g];
-            ratios[g] = 1 - SiblingShare + (listed > 0 && !double.IsNegativeInfinity(siblings[g]) ? SiblingShare * Elementary.Exp(siblings[g]) / listed : 0);
+            ratios[g] = listed > 0 && !double.IsNegativeInfinity(siblings[g]) ? SiblingShare * Elementary.Exp(siblings[g]) / listed : 0;
         }
         return ratios;
     }
@@ -92,7 +107,7 @@ internal sealed class MarkScores
     private double Mean()
     {
         var sum = 0.0;
-        for (var g = 0; g < noneRatio.Length; g++) sum += Elementary.Exp(catalogue.NoneLogPrior[g]) * noneRatio[g];
+        for (var g = 0; g < siblingRatio.Length; g++) sum += Elementary.Exp(catalogue.NoneLogPrior[g]) * (1 - SiblingShare + siblingRatio[g]);
         foreach (var (index, f) in found.OrderBy(f => f.Key)) sum += Elementary.Exp(catalogue.LogPrior[index]) * f.Ratio;
         return sum;
     }

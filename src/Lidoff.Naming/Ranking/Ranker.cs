@@ -21,6 +21,9 @@ public sealed class Ranker
     /// <summary>Reasons weaker than this, in decibans, are not worth a line.</summary>
     private const double QuietDb = 0.05;
 
+    /// <summary>How far evidence for a part speaks for its unlisted sibling too: most siblings share package and bus. A judgement, no source.</summary>
+    private const double Likeness = 0.8;
+
     private readonly NamingCatalogue catalogue;
 
     /// <summary>Ranks against <paramref name="catalogue"/>.</summary>
@@ -56,6 +59,7 @@ public sealed class Ranker
             for (var i = 0; i < logs.Length; i++) logs[i] += reading.Part(i);
             for (var g = 0; g < noneLogs.Length; g++) noneLogs[g] += reading.None(g);
         }
+        noneLogs = [.. noneLogs, .. Siblings(readings)];
         var most = Math.Max(logs.Length > 0 ? logs.Max() : double.NegativeInfinity, noneLogs.Max());
         var total = 0.0;
         for (var i = 0; i < logs.Length; i++) total += logs[i] = Weight(logs[i] - most);
@@ -65,6 +69,18 @@ public sealed class Ranker
         for (var i = 0; i < logs.Length; i++) logs[i] /= total;
         none /= total;
         return logs;
+    }
+
+    /// <summary>
+    /// Unlisted siblings of listed parts, for "none": other evidence speaks of them as of the part they resemble, if less firmly.
+    /// </summary>
+    private IEnumerable<double> Siblings(IFactorReading[] readings)
+    {
+        foreach (var hearing in readings.OfType<ISiblingReading>())
+        {
+            foreach (var (group, part, log) in hearing.Siblings)
+                yield return catalogue.NoneLogPrior[group] + log + (Likeness * readings.Where(r => r != hearing).Sum(r => r.Part(part)));
+        }
     }
 
     /// <summary>Far tails are zero: they would cost time and no digit that is shown.</summary>
