@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing;
 
@@ -68,6 +69,24 @@ public static class SeeingSentences
     public static string Result(MeasuredLength length) =>
         $"{length.Id}: {Number(length.ValueMm, 4)} mm, 90 % between {Number(length.LowMm, 4)} and {Number(length.HighMm, 4)} mm"
         + (length.Snap is { } snap ? $"; a standard {snap.Kind} of {Number(snap.Mm, 3)} mm ({Number(snap.LikelihoodRatio, 1)} to 1)" : "");
+
+    /// <summary>The pitch is settled.</summary>
+    public static string PitchDecided(SpanCandidate best, int count, SpanKind kind) =>
+        $"The pitch is {Number(best.PitchMm, 3)} mm: {(kind == SpanKind.CableWidth ? "a cable of" : "a row of")} {count} with {best.Gaps} gaps makes {Number(best.SpanMm, 2)} mm."
+        + (best.Gaps == (kind == SpanKind.CableWidth ? count + 1 : count - 1) ? "" : " That is not the usual number of gaps: count again, and check what was measured.");
+
+    /// <summary>A better reading of the same span would decide.</summary>
+    public static string MeasureSpanBetter(SpanCandidate best, SpanCandidate rival, int count, double neededMm) =>
+        $"The pitch may be {Number(best.PitchMm, 3)} or {Number(rival.PitchMm, 3)} mm. Measuring over all {count} again to ±{Number(neededMm, 3)} mm (standard uncertainty) would decide: "
+        + $"{Number(best.SpanMm, 2)} against {Number(rival.SpanMm, 2)} mm.";
+
+    /// <summary>Counting would decide.</summary>
+    public static string CountAgain(SpanCandidate best, SpanCandidate rival) =>
+        $"The pitch may be {Number(best.PitchMm, 3)} mm over {best.Gaps} gaps or {Number(rival.PitchMm, 3)} mm over {rival.Gaps}. Counting the gaps would decide.";
+
+    /// <summary>One gap would decide.</summary>
+    public static string MeasureOneGap(SpanCandidate best, SpanCandidate rival) =>
+        $"No standard pitch fits well; the nearest are {Number(best.PitchMm, 3)} and {Number(rival.PitchMm, 3)} mm. Measuring from the first to the last lead, middle to middle, would decide.";
 
     /// <summary>A length in mm with a sensible number of digits.</summary>
     public static string Mm(double mm) => Number(mm, Math.Abs(mm) < 0.1 ? 3 : 2) + " mm";

@@ -28,9 +28,9 @@ public sealed class SpotKind : EvidenceKind<SpotSighting>
         new("role", "text", false, "what it is for"),
         new("why", "text", false, "why one thinks so"),
         new("class", "text", false, "what sort of thing it is: chip, passive, connector, glue, antenna, seam …"),
-        new("picture", "text", false, "file name, entry id or the first digits of the file's hash; needed with at and box"),
+        new("picture", "text", false, "file name, entry id or the first digits of the file's hash; needed with point and box"),
         new("point", "point", false, "where it lies, px"),
-        new("box", "list of numbers", false, "x, y, width and height, px, instead of at"),
+        new("box", "list of numbers", false, "x, y, width and height, px, instead of point"),
     ];
 
     /// <inheritdoc/>

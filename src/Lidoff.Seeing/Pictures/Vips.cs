@@ -40,6 +40,8 @@ internal static class Vips
     private static bool SetUp()
     {
         Cache.Max = 0;
+        // Its warnings about damaged files would mix with our sentences on the error stream; the sentences say it already.
+        Log.SetLogHandler("VIPS", Enums.LogLevelFlags.Warning, (_, _, _) => { });
         NetVips.NetVips.BlockUntrusted = true;
         return true;
     }

@@ -1,0 +1,11 @@
+namespace Lidoff.Seeing.Rendering;
+
+/// <summary>Colour of a rendered board's solder mask.</summary>
+public enum MaskColour
+{
+    /// <summary>Green.</summary>
+    Green,
+
+    /// <summary>Blue.</summary>
+    Blue,
+}
