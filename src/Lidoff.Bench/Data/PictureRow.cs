@@ -1,0 +1,12 @@
+namespace Lidoff.Bench.Data;
+
+/// <summary>A file of a dossier.</summary>
+/// <param name="FileName">Name it came under; hostile text.</param>
+/// <param name="Sha256">64 lower-case hex digits.</param>
+/// <param name="Kind">What it was recognised as, in words: "a JPEG picture".</param>
+/// <param name="Bytes">Length in bytes.</param>
+/// <param name="Width">Upright width in pixels; null when it is no picture or could not be opened.</param>
+/// <param name="Height">Upright height in pixels; null likewise.</param>
+/// <param name="Scale">Its scale in words with its doubt ("12.4 px/mm ± 0.4 %"); empty where none is set.</param>
+/// <param name="Trouble">What is wrong with it, one sentence; empty when nothing is.</param>
+public sealed record PictureRow(string FileName, string Sha256, string Kind, long Bytes, int? Width, int? Height, string Scale = "", string Trouble = "");

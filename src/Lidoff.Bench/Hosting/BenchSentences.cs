@@ -1,0 +1,37 @@
+using System.Globalization;
+
+namespace Lidoff.Bench.Hosting;
+
+/// <summary>The sentences a browser gets instead of a page.</summary>
+internal static class BenchSentences
+{
+    public const string ForeignHost = "This workbench answers only to its own address on this machine.";
+
+    public const string ForeignOrigin = "This was asked for from another page; the workbench takes orders only from its own.";
+
+    public const string NoLogin = "This workbench is open to the browser that used its key. Start `lidoff bench` again for a new key.";
+
+    public const string NotFound = "There is nothing here.";
+
+    public const string NoDossier = "There is no dossier of that name.";
+
+    public const string NoFile = "No file with that hash is stored here, or it was erased.";
+
+    public const string NoPicture = "No picture can be made of that file.";
+
+    public const string NoToken = "The page is older than this start of the workbench; load it again, then send the file once more.";
+
+    public const string NoName = "The file came without a name; send it as ?name=…";
+
+    public const string BrokenOff = "The file broke off before its end; nothing of it was kept.";
+
+    public const string OurFault = "Something went wrong in Lidoff itself. Nothing that was stored is lost; the command line says more.";
+
+    public static string TooManyPages(int most) =>
+        "No more than " + most.ToString(CultureInfo.InvariantCulture) + " pages can be open at once; close one.";
+
+    public static string TooLarge(long most) =>
+        "The file is larger than the " + Showing.Sizes.Bytes(most) + " that one upload may have; add it with `lidoff add`. Nothing of it was kept.";
+
+    public static string Ready(string address) => "Lidoff is ready at " + address;
+}

@@ -1,0 +1,77 @@
+using Bunit;
+using Lidoff.Bench.Components.Pages;
+using Lidoff.Bench.Data;
+using Lidoff.Bench.Hosting;
+using Lidoff.Bench.Tests.Looking;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Lidoff.Bench.Tests.Components;
+
+public sealed class LivePageTests : BunitContext
+{
+    private readonly FakeBench bench = new();
+    private readonly List<string> logged = [];
+
+    public LivePageTests()
+    {
+        var options = new BenchOptions
+        {
+            Data = bench,
+            Program = "Lidoff.Bench.Tests",
+            Unguessable = b => b.Fill(1),
+            Look = TimeSpan.FromMilliseconds(5),
+            Log = line => { lock (logged) logged.Add(line); },
+        };
+        Services.AddSingleton(options);
+        Services.AddSingleton<IBenchData>(bench);
+        Services.AddSingleton(new HeadsWatch(options));
+        SetRendererInfo(new("Server", isInteractive: true));
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    [Fact]
+    public void An_entry_appended_elsewhere_appears_without_a_reload()
+    {
+        bench.Set(Samples.Empty("brindle"));
+        var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
+        page.WaitForAssertion(() => Assert.Contains("No spot yet.", page.Markup, StringComparison.Ordinal));
+        Assert.Contains("This page follows the store.", page.Markup, StringComparison.Ordinal);
+        bench.Set(Samples.Brindle(bench, new()));
+        page.WaitForAssertion(() => Assert.Contains("nRF52832", page.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_new_dossier_appears_in_the_list()
+    {
+        var page = Render<DossiersPage>();
+        page.WaitForAssertion(() => Assert.Contains("No dossier yet.", page.Markup, StringComparison.Ordinal));
+        bench.Set(Samples.Empty("first"));
+        page.WaitForAssertion(() => Assert.Contains("/dossiers/first", page.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_store_that_cannot_be_looked_at_for_a_moment_is_said_and_looked_at_again()
+    {
+        bench.Set(Samples.Empty("brindle"));
+        var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
+        page.WaitForAssertion(() => Assert.Contains("0 entries", page.Markup, StringComparison.Ordinal));
+        bench.Breaks = "database is locked";
+        page.WaitForAssertion(() => { lock (logged) Assert.Contains("database is locked", logged); });
+        bench.Breaks = null;
+        bench.Set(Samples.Empty("brindle") with { Entries = 7 });
+        page.WaitForAssertion(() => Assert.Contains("7 entries", page.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_move_that_changes_nothing_here_redraws_nothing()
+    {
+        bench.Set(Samples.Empty("brindle"));
+        var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
+        page.WaitForAssertion(() => Assert.Contains("0 entries", page.Markup, StringComparison.Ordinal));
+        var drawn = page.RenderCount;
+        bench.Set(Samples.Empty("other"));
+        bench.Set(Samples.Empty("brindle"));
+        Thread.Sleep(100);
+        Assert.Equal(drawn, page.RenderCount);
+    }
+}
