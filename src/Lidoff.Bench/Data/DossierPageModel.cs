@@ -1,4 +1,4 @@
-using Lidoff.Evidence.Recomputing;
+using Lidoff.Evidence.Entries;
 
 namespace Lidoff.Bench.Data;
 

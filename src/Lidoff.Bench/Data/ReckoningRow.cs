@@ -1,5 +1,5 @@
 using Lidoff.Evidence.Grading;
-using Lidoff.Evidence.Recomputing;
+using Lidoff.Evidence.Entries;
 
 namespace Lidoff.Bench.Data;
 
