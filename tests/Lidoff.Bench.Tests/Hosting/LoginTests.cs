@@ -60,7 +60,10 @@ public sealed class LoginTests
         await using var bench = await RunningBench.Started();
         foreach (var cookie in new[] { "", "lidoff-1=x", "lidoff-" + bench.Login.Port + "=" + new string('0', 64) })
         {
-            using var answer = await bench.Get(path, r => r.Headers.Add("Cookie", cookie));
+            using var answer = await bench.Get(path, r =>
+            {
+                if (cookie.Length > 0) r.Headers.Add("Cookie", cookie);
+            });
             Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
         }
         using var negotiate = await bench.Send(HttpMethod.Post, "/_blazor/negotiate?negotiateVersion=1");

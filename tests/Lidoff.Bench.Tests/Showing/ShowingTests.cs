@@ -12,11 +12,13 @@ public sealed class ShowingTests
     [InlineData("zero\u200Bwidth\uFEFF", "zero⟨U+200B⟩width⟨U+FEFF⟩")]
     [InlineData("line\u2028sep", "line⟨U+2028⟩sep")]
     [InlineData("\U000E0041tag", "⟨U+E0041⟩tag")]
-    [InlineData("half\uD800", "half⟨U+FFFD⟩")]
     [InlineData("<b>&", "<b>&")]
     [InlineData("", "")]
     [InlineData(null, "")]
     public void What_would_not_be_seen_is_shown(string? text, string shown) => Assert.Equal(shown, Shown.Of(text));
+
+    [Fact]
+    public void Half_a_character_is_shown_as_broken() => Assert.Equal("half⟨U+FFFD⟩", Shown.Of("half\uD800"));
 
     [Fact]
     public void What_has_no_end_is_cut_and_its_length_said()
