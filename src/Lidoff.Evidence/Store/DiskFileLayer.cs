@@ -5,6 +5,11 @@ public sealed class DiskFileLayer : IFileLayer
 {
     private const int BufferBytes = 1 << 16;
 
+    // errno.h of Linux: EWOULDBLOCK, what a lock that another holds answers.
+    private const int WouldBlock = 11;
+    private const int ReadTries = 400;
+    private static readonly TimeSpan ReadPause = TimeSpan.FromMilliseconds(5);
+
     /// <inheritdoc/>
     public Stream CreateNew(string path) => new FileStream(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, BufferBytes);
 
@@ -20,20 +25,33 @@ public sealed class DiskFileLayer : IFileLayer
     /// <inheritdoc/>
     public bool CreateFolder(string folder)
     {
+        // A folder that is a link would let what is written leave the workspace.
+        if (new DirectoryInfo(folder).LinkTarget is not null) throw new UnauthorizedAccessException($"{folder} is a link.");
         if (Directory.Exists(folder)) return false;
         Directory.CreateDirectory(folder);
         return true;
     }
 
     /// <inheritdoc/>
-    public bool Exists(string path) => new FileInfo(path) is { Exists: true, LinkTarget: null };
+    public bool Exists(string path) => new FileInfo(path) is { Exists: true, LinkTarget: null, Directory.LinkTarget: null };
 
     /// <inheritdoc/>
     public Stream OpenRead(string path)
     {
         // A link could lead out of the workspace; nothing of ours is one.
-        if (new FileInfo(path).LinkTarget is not null) throw new UnauthorizedAccessException($"{path} is a link.");
-        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, BufferBytes, FileOptions.Asynchronous);
+        if (new FileInfo(path) is { LinkTarget: not null } or { Directory.LinkTarget: not null }) throw new UnauthorizedAccessException($"{path} is a link.");
+        for (var tries = 1; ; tries++)
+        {
+            try
+            {
+                return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, BufferBytes, FileOptions.Asynchronous);
+            }
+            catch (IOException held) when (held.HResult == WouldBlock && tries < ReadTries)
+            {
+                // Somebody has this moment renamed the same content onto this name and still holds its writer's lock.
+                Thread.Sleep(ReadPause);
+            }
+        }
     }
 
     /// <inheritdoc/>

@@ -75,9 +75,9 @@ public sealed class DossierSession
     }
 
     /// <summary>Stores drafts, all or nothing, and takes them and everything else that is new into the fold.</summary>
-    public Outcome<IReadOnlyList<StoredEntry>> Append(IReadOnlyList<EntryDraft> drafts)
+    public Outcome<IReadOnlyList<StoredEntry>> Append(IReadOnlyList<EntryDraft> drafts, Func<Fault?>? lastCheck = null)
     {
-        var stored = workspace.Store.Append(drafts);
+        var stored = workspace.Store.Append(drafts, lastCheck);
         if (stored.Ok) Refresh();
         return stored;
     }

@@ -16,6 +16,7 @@ public sealed class FileVault
     public const long UsualCap = 8L << 30;
 
     private const string TemporaryPrefix = "new-";
+    private const int TemporaryTries = 3;
     private readonly IFileLayer disk;
     private readonly string folder;
     private readonly string writer;
@@ -49,8 +50,7 @@ public sealed class FileVault
         try
         {
             MakeFolder(folder);
-            temporary = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{TemporaryPrefix}{writer}-{Interlocked.Increment(ref count)}"));
-            using var file = disk.CreateNew(temporary);
+            using var file = CreateTemporary(out temporary);
             var copied = Copy(content, file, name, cap, stop);
             if (!copied.TryValue(out var taken)) return Outcome<VaultFile>.Failed(copied.Faults);
             disk.Sync(file);
@@ -60,6 +60,7 @@ public sealed class FileVault
             // tells a sweeper that somebody lives.
             disk.Rename(temporary, target);
             temporary = null;
+            file.Dispose();
             disk.SyncFolder(Path.GetDirectoryName(target)!);
             return taken;
         }
@@ -138,6 +139,28 @@ public sealed class FileVault
             catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
             {
                 // It is in nobody's way; the next opening tries again.
+            }
+        }
+    }
+
+    /// <summary>
+    /// Makes a temporary file. Between a file's making and its locking a sweeper of another process may take it for abandoned;
+    /// then the next name is tried.
+    /// </summary>
+    private Stream CreateTemporary(out string path)
+    {
+        for (var tries = 1; ; tries++)
+        {
+            path = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{TemporaryPrefix}{writer}-{Interlocked.Increment(ref count)}"));
+            try
+            {
+                var file = disk.CreateNew(path);
+                if (disk.Exists(path) || tries == TemporaryTries) return file;
+                file.Dispose();
+            }
+            catch (IOException) when (tries < TemporaryTries && disk.Exists(path))
+            {
+                // The sweeper held it; it clears it away itself.
             }
         }
     }

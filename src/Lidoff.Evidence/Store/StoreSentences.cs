@@ -84,11 +84,38 @@ public static class StoreSentences
     /// <summary>A file whose content is not what its name says.</summary>
     public static string FileChanged => "Its content is not what its hash says: it was changed after it was stored.";
 
+    /// <summary>A file that is there and cannot be read.</summary>
+    public static string FileUnreadable => "It is here, but it cannot be read.";
+
     /// <summary>A file that entries name and that is not there.</summary>
     public static string FileGone => "Entries name this file and it is not here.";
 
     /// <summary>A file in the vault that does not belong there.</summary>
     public static string FileForeign => "This is no file of the workspace; it was put here by something else.";
+
+    /// <summary>A file that only erased entries name and that lies here all the same.</summary>
+    public static string FileLeft => "Every entry that names this file was erased, and the file is still here; opening the workspace removes it.";
+
+    /// <summary>A file that was removed between its storing and its entry's.</summary>
+    public static Fault FileVanished(string name) => new(
+        name, "the file that was just stored", $"\"{Short(name)}\" was just erased by another program while it was being added; add it once more if it is wanted.");
+
+    /// <summary>A workspace to merge from that lacks a file, or holds another under its name.</summary>
+    public static Fault FileNotBrought(string hash) => new(hash, "the file that an entry names", $"File {Short(hash)} is named by what comes in, but it is missing there or not what its hash says; nothing was taken in.");
+
+    /// <summary>An entry of this workspace whose chain or sight has a hole.</summary>
+    public static Fault LinkGone(EntryId id, EntryId link) => new(id.Hex, "every entry that it had seen", $"Entry {Short(id.Hex)} follows entry {Short(link.Hex)}, which is not here.");
+
+    /// <summary>An entry of this workspace that is not at the place in its chain that it claims.</summary>
+    public static Fault OutOfPlace(Entry entry) => new(
+        entry.Id.Hex, "the entry one place before it in its chain", Say($"Entry {Short(entry.Id.Hex)} says it is number {entry.Seq} of chain {Short(entry.Chain)}, but the entry it follows is not number {entry.Seq - 1} of it."));
+
+    /// <summary>Two entries of this workspace at one place of a chain.</summary>
+    public static Fault ForkHere(Entry entry, EntryId other) => new(
+        entry.Id.Hex, "one entry at each place of a chain", Say($"Chain {Short(entry.Chain)} has two different entries number {entry.Seq}: {Short(other.Hex)} and {Short(entry.Id.Hex)}."));
+
+    /// <summary>A payload that is not there, without anybody having erased it.</summary>
+    public static Fault PayloadGone(EntryId id) => new(id.Hex, "its content, or an erasure that names it", $"The content of entry {Short(id.Hex)} is missing and nobody erased it.");
 
     /// <summary>A folder without a workspace.</summary>
     public static Fault NoWorkspace(string folder) => new(folder, "a folder that holds a workspace", $"There is no workspace in {folder}.");

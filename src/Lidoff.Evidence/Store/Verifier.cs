@@ -27,20 +27,23 @@ public static class Verifier
     {
         var byId = entries.ToDictionary(stored => stored.Id, stored => stored.Entry);
         var erasedByRight = entries.Where(stored => stored.Entry.Kind == ControlKinds.Erase).SelectMany(stored => stored.Entry.Targets).ToHashSet();
+        var damaged = faults.Select(fault => fault.Where).ToHashSet(StringComparer.Ordinal);
+        var places = new Dictionary<(string Chain, long Seq), EntryId>();
         var erased = 0;
         foreach (var stored in entries)
         {
             var entry = stored.Entry;
-            foreach (var link in CausalOrder.Links(entry).Where(link => !byId.ContainsKey(link))) faults.Add(StoreSentences.LinkMissing(entry.Id, link));
+            foreach (var link in CausalOrder.Links(entry).Where(link => !byId.ContainsKey(link))) faults.Add(StoreSentences.LinkGone(entry.Id, link));
+            if (!places.TryAdd((entry.Chain, entry.Seq), entry.Id)) faults.Add(StoreSentences.ForkHere(entry, places[(entry.Chain, entry.Seq)]));
             var before = entry.Previous is { } previous ? byId.GetValueOrDefault(previous) : null;
             var first = entry.Previous is null;
-            if ((first && entry.Seq != 1) || (before is not null && (before.Chain != entry.Chain || before.Seq != entry.Seq - 1))) faults.Add(StoreSentences.ChainBroken(entry));
+            if ((first && entry.Seq != 1) || (before is not null && (before.Chain != entry.Chain || before.Seq != entry.Seq - 1))) faults.Add(StoreSentences.OutOfPlace(entry));
             if (stored.Payload is { } payload)
             {
                 if (!EntryCodec.Belongs(entry, payload.Span)) faults.Add(StoreSentences.PayloadDamaged(entry.Id.Hex));
             }
             else if (erasedByRight.Contains(entry.Id)) erased++;
-            else faults.Add(StoreSentences.PayloadMissing(entry.Id));
+            else if (!damaged.Contains(entry.Id.Hex)) faults.Add(StoreSentences.PayloadGone(entry.Id));
         }
 
         return erased;
@@ -53,14 +56,17 @@ public static class Verifier
         for (var i = 0; i < hashes.Count; i++)
         {
             stop.ThrowIfCancellationRequested();
-            if (vault.HashOf(vault.PathOf(hashes[i])) == hashes[i]) good++;
-            else faults.Add(new Fault(hashes[i], "the content that was stored", StoreSentences.FileChanged));
+            var hash = vault.HashOf(vault.PathOf(hashes[i]));
+            if (hash == hashes[i]) good++;
+            else faults.Add(new Fault(hashes[i], "the content that was stored", hash is null ? StoreSentences.FileUnreadable : StoreSentences.FileChanged));
             progress?.Invoke(i + 1, hashes.Count);
         }
 
         var there = hashes.ToHashSet(StringComparer.Ordinal);
         // A file whose every entry was erased may be gone: that is what erasing is for.
-        var needed = entries.Where(stored => stored.Payload is not null).SelectMany(stored => stored.Entry.Files).Distinct(StringComparer.Ordinal);
+        var needed = entries.Where(stored => stored.Payload is not null).SelectMany(stored => stored.Entry.Files).ToHashSet(StringComparer.Ordinal);
+        var left = entries.SelectMany(stored => stored.Entry.Files).Distinct(StringComparer.Ordinal).Where(hash => !needed.Contains(hash));
+        faults.AddRange(left.Where(there.Contains).Select(hash => new Fault(hash, "no file after its last entry was erased", StoreSentences.FileLeft)));
         faults.AddRange(needed.Where(hash => !there.Contains(hash)).Select(hash => new Fault(hash, "the file that was stored", StoreSentences.FileGone)));
         faults.AddRange(foreign.Select(path => new Fault(Path.GetFileName(path), "only files of the workspace", StoreSentences.FileForeign)));
         return good;

@@ -58,7 +58,10 @@ public sealed class Workspace : IDisposable
         {
             var files = new FileVault(disk ?? new DiskFileLayer(), Path.Combine(folder, "files"), writer.Name);
             files.Sweep();
-            return new Workspace(folder, store, files);
+            var workspace = new Workspace(folder, store, files);
+            // A crash may have come between an erasure and the removal of its files.
+            if (store.FilesLeftByErasing() is { Ok: true } left && left.Value.Any(files.Has)) workspace.RemoveErasedFiles();
+            return workspace;
         });
     }
 
@@ -67,8 +70,9 @@ public sealed class Workspace : IDisposable
     {
         try
         {
-            foreach (var hash in left) Files.Remove(hash);
-            return left.Count;
+            var there = left.Where(Files.Has).ToList();
+            foreach (var hash in there) Files.Remove(hash);
+            return there.Count;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
