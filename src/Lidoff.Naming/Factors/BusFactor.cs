@@ -34,6 +34,7 @@ public sealed class BusFactor : ILikelihoodFactor
         private readonly FactorQuestion question;
         private readonly BusFact bus;
         private readonly double background;
+        private readonly Dictionary<string, bool> talks = new(StringComparer.Ordinal);
 
         internal Reading(BusFactor factor, FactorQuestion question)
         {
@@ -79,13 +80,15 @@ public sealed class BusFactor : ILikelihoodFactor
             return (1 - Unlisted) * room;
         }
 
+        private static bool Has(string words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
+
         private bool Talks(Part part)
         {
+            if (talks.TryGetValue(part.Interface, out var known)) return known;
             var wanted = bus.Type.Length == 0 ? "i2c" : bus.Type;
-            var words = part.Interface.ToLowerInvariant();
+            var words = part.Interface;
             // I3C parts answer as I2C ones, and a radio's or a controller's bus depends on its program.
-            return words.Contains(wanted, StringComparison.Ordinal) || (wanted == "i2c" && words.Contains("i3c", StringComparison.Ordinal))
-                || words.Contains("swd", StringComparison.Ordinal) || words.Contains("jtag", StringComparison.Ordinal);
+            return talks[part.Interface] = Has(words, wanted) || (wanted == "i2c" && Has(words, "i3c")) || Has(words, "swd") || Has(words, "jtag");
         }
     }
 }

@@ -40,15 +40,30 @@ public sealed class GroundPinsFactor : ILikelihoodFactor
         return name.Contains("GND", StringComparison.Ordinal) || name.StartsWith("VSS", StringComparison.Ordinal) || name is "EP" or "EPAD" or "PAD" or "AVSS" or "DVSS" or "GROUND";
     }
 
-    private sealed class Reading(GroundPinsFactor factor, FactorQuestion question) : IFactorReading
+    private sealed class Reading : IFactorReading
     {
-        public double Part(int index)
+        private readonly FactorQuestion question;
+        private readonly Dictionary<int, double> logs = [];
+
+        internal Reading(GroundPinsFactor factor, FactorQuestion question)
         {
-            var part = question.Catalogue.Parts[index];
-            if (part.PinLists.Count == 0) return 0;
-            var ratios = part.PinLists.Select(Ratio).ToArray();
-            return Math.Min(Most, Blunder.Cap(ratios.Sum() / ratios.Length, factor.BlunderRate));
+            this.question = question;
+            var ratios = new SortedDictionary<(int Part, int List), double>();
+            foreach (var number in question.Evidence.GroundPins)
+            {
+                foreach (var (part, list, ground) in question.Catalogue.ByPin.GetValueOrDefault(number, []))
+                    ratios[(part, list)] = ratios.GetValueOrDefault((part, list), 1) * (ground ? 0.95 : TiedLow) / Background;
+            }
+            foreach (var part in ratios.GroupBy(r => r.Key.Part))
+            {
+                // A pin list without any of these pins says nothing: ratio 1.
+                var lists = question.Catalogue.Parts[part.Key].PinLists.Count;
+                var mean = (part.Sum(r => r.Value) + lists - part.Count()) / lists;
+                logs[part.Key] = Math.Min(Most, Blunder.Cap(mean, factor.BlunderRate));
+            }
         }
+
+        public double Part(int index) => logs.GetValueOrDefault(index);
 
         public double None(int group) => 0;
 

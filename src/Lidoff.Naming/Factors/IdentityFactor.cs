@@ -34,6 +34,7 @@ public sealed class IdentityFactor : ILikelihoodFactor
         private readonly RegisterFact seen;
         private readonly double background;
         private readonly double unlisted;
+        private readonly Dictionary<int, double> logs = [];
 
         internal Reading(IdentityFactor factor, FactorQuestion question)
         {
@@ -41,22 +42,24 @@ public sealed class IdentityFactor : ILikelihoodFactor
             this.question = question;
             seen = question.Evidence.Identity!;
             double rows = 0, hits = 0;
-            foreach (var part in question.Catalogue.Parts)
+            var listing = question.Catalogue.ByRegister.GetValueOrDefault(seen.Register, []);
+            foreach (var index in listing)
             {
-                var here = part.Identity.Where(i => i.Register == seen.Register).ToArray();
-                if (here.Length == 0) continue;
+                var here = question.Catalogue.Parts[index].Identity.Where(i => i.Register == seen.Register).ToArray();
                 rows++;
                 hits += here.Any(i => i.Accepts(seen.Value)) ? 1.0 / here.Length : 0;
             }
             // Half of what answers at this register is in no table; its value may be anything.
             unlisted = 1.0 / (seen.Value > 0xFF ? 0x10000 : 0x100);
             background = (0.5 * hits / Math.Max(rows, 1)) + (0.5 * unlisted);
+            foreach (var index in listing) logs[index] = Log(index);
         }
 
-        public double Part(int index)
+        public double Part(int index) => logs.GetValueOrDefault(index);
+
+        private double Log(int index)
         {
             var here = question.Catalogue.Parts[index].Identity.Where(i => i.Register == seen.Register).ToArray();
-            if (here.Length == 0) return 0;
             var right = here.Any(i => i.Accepts(seen.Value)) ? Right / here.Select(i => i.Value).Distinct().Count() : 0;
             return Blunder.Cap((right + ((1 - Right) * unlisted)) / background, factor.BlunderRate);
         }

@@ -25,12 +25,12 @@ internal sealed class OutlineMixture
         var weights = Normalise([.. table.Counts]);
         var product = new double[table.Outlines.Length];
         Array.Fill(product, 1.0);
-        var before = new double[table.OfPart.Length];
+        var before = new double[table.Sets.Length];
         foreach (var factor in FactorRegistry.All.OfType<OutlineFactor>().Where(f => f.Speaks(evidence)))
         {
             Apply(factor, evidence, table, weights, product);
-            var after = new double[table.OfPart.Length];
-            for (var i = 0; i < after.Length; i++) after[i] = LogRatio(table.OfPart[i], product);
+            var after = new double[table.Sets.Length];
+            for (var i = 0; i < after.Length; i++) after[i] = LogRatio(table.Sets[i], product);
             shares[factor.Evidence] = [.. after.Zip(before, (a, b) => a - b)];
             before = after;
         }
@@ -79,10 +79,10 @@ internal sealed class OutlineMixture
 
     private sealed class Share(OutlineFactor factor, FactorQuestion question, double[] logs) : IFactorReading
     {
-        public double Part(int index) => logs[index];
+        public double Part(int index) => logs[question.Catalogue.Outlines.SetOfPart[index]];
 
         public double None(int group) => 0;
 
-        public string Say(int index) => factor.Say(question.Evidence, question.Catalogue.Parts[index], logs[index]);
+        public string Say(int index) => factor.Say(question.Evidence, question.Catalogue.Parts[index], Part(index));
     }
 }

@@ -1,4 +1,5 @@
 using Lidoff.Catalogue.Parts;
+using Lidoff.Naming.Factors;
 using Lidoff.Naming.Marks;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
@@ -15,6 +16,7 @@ public sealed class NamingCatalogue
     private const double Thin = 60;
 
     private readonly Dictionary<string, int> familyMembers;
+    private readonly Lazy<Dictionary<string, (int Part, int List, bool Ground)[]>> pins;
 
     /// <summary>Prepares <paramref name="parts"/>, whose order does not matter.</summary>
     public NamingCatalogue(IEnumerable<Part> parts)
@@ -28,6 +30,10 @@ public sealed class NamingCatalogue
         Marks = new MarkIndex([.. Parts.SelectMany((p, i) => MarkForms.Of(i, p, Small[i]))]);
         LogPrior = Priors(out var none);
         NoneLogPrior = none;
+        ByRegister = Enumerable.Range(0, Parts.Count).SelectMany(i => Parts[i].Identity.Select(r => (Register: r.Register, Part: i)).Distinct())
+            .GroupBy(r => r.Register).ToDictionary(g => g.Key, g => g.Select(r => r.Part).ToArray());
+        pins = new(() => Enumerable.Range(0, Parts.Count).SelectMany(i => Parts[i].PinLists.SelectMany((list, k) => list.Pins.DistinctBy(p => p.Number).Select(p => (p.Number, At: (i, k, GroundPinsFactor.IsGround(p))))))
+            .GroupBy(p => p.Number, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal));
         ListedMass = new double[ClassGroups.All.Count];
         for (var i = 0; i < Parts.Count; i++) ListedMass[GroupOf[i]] += Elementary.Exp(LogPrior[i]);
     }
@@ -56,6 +62,12 @@ public sealed class NamingCatalogue
 
     /// <summary>Prior of all listed parts of each group together.</summary>
     internal double[] ListedMass { get; }
+
+    /// <summary>Places of the parts that list each identity register, rising.</summary>
+    internal Dictionary<int, int[]> ByRegister { get; }
+
+    /// <summary>For each pin number as written: which part's which pin list has it, and whether it is ground there.</summary>
+    internal Dictionary<string, (int Part, int List, bool Ground)[]> ByPin => pins.Value;
 
     /// <summary>How many parts of the catalogue share the family key.</summary>
     internal int FamilyMembers(string key) => familyMembers.GetValueOrDefault(key);

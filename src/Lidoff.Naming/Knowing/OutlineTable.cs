@@ -13,6 +13,20 @@ internal sealed class OutlineTable
         for (var i = 0; i < distinct.Length; i++) place[distinct[i]] = i;
         Outlines = distinct;
         OfPart = [.. parts.Select(p => p.Packages.Select(Plain).Distinct().Select(o => place[o]).Order().ToArray())];
+        var sets = new Dictionary<string, int>(StringComparer.Ordinal);
+        var rowSets = new List<int[]>();
+        SetOfPart = new int[OfPart.Length];
+        for (var i = 0; i < OfPart.Length; i++)
+        {
+            var key = string.Join(',', OfPart[i]);
+            if (!sets.TryGetValue(key, out var set))
+            {
+                sets[key] = set = rowSets.Count;
+                rowSets.Add(OfPart[i]);
+            }
+            SetOfPart[i] = set;
+        }
+        Sets = [.. rowSets];
         var counts = new double[distinct.Length];
         foreach (var rows in OfPart)
         {
@@ -25,6 +39,12 @@ internal sealed class OutlineTable
 
     /// <summary>Rows of each part's outlines, rising.</summary>
     internal int[][] OfPart { get; }
+
+    /// <summary>Every distinct set of outlines once, and for each part which one it has: many parts share theirs.</summary>
+    internal int[][] Sets { get; }
+
+    /// <summary>Place in <see cref="Sets"/> of each part.</summary>
+    internal int[] SetOfPart { get; }
 
     /// <summary>Parts per outline; a part with several counts once.</summary>
     internal double[] Counts { get; }

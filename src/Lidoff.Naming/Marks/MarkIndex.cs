@@ -53,9 +53,11 @@ internal sealed class MarkIndex
                 hits[form] += weights[key];
             }
         }
-        // Long forms collect more hits than short ones that fit as well; their length is set against it.
-        var chosen = touched.Select(f => (Form: f, Rank: hits[f] / (4 + Forms[f].Literals)))
-            .OrderByDescending(c => c.Rank).ThenBy(c => c.Form).Take(Scored).Select(c => c.Form);
+        // Long forms collect more hits than short ones that fit as well; their length is set against it. Sorting only what comes
+        // near the best keeps this cheap.
+        var ranks = touched.Select(f => (Form: f, Rank: hits[f] / (4 + Forms[f].Literals))).ToArray();
+        var near = ranks.Length == 0 ? 0 : 0.3f * ranks.Max(r => r.Rank);
+        var chosen = ranks.Where(r => r.Rank >= near).OrderByDescending(c => c.Rank).ThenBy(c => c.Form).Take(Scored).Select(c => c.Form);
         var result = chosen.Concat(alwaysScored).Distinct().Order().ToArray();
         foreach (var form in touched) hits[form] = 0;
         scratch.Add(hits);

@@ -24,6 +24,9 @@ public sealed class Ranker
     /// <summary>How far evidence for a part speaks for its unlisted sibling too: most siblings share package and bus. A judgement, no source.</summary>
     private const double Likeness = 0.8;
 
+    /// <summary>So many places are put in order at least, for what is to be measured next.</summary>
+    private const int Kept = 40;
+
     private readonly NamingCatalogue catalogue;
 
     /// <summary>Ranks against <paramref name="catalogue"/>.</summary>
@@ -36,7 +39,7 @@ public sealed class Ranker
         var question = new FactorQuestion(Guard.NotNull(evidence), catalogue);
         var readings = FactorRegistry.All.Where(f => f.Speaks(evidence)).Select(f => (f.Evidence, Reading: f.Read(question))).ToArray();
         var posterior = Posterior([.. readings.Select(r => r.Reading)], out var none);
-        var order = Enumerable.Range(0, posterior.Length).OrderByDescending(i => posterior[i]).ThenBy(i => i).ToArray();
+        var order = Order(posterior, top);
 
         var shown = order.Take(top).ToArray();
         var shares = Millionths.Of([.. shown.Select(i => posterior[i]), Math.Max(0, 1 - none - shown.Sum(i => posterior[i])), none]);
@@ -48,6 +51,17 @@ public sealed class Ranker
         var level = posterior.Length > 0 && posterior[order[0]] >= PartFrom ? NameLevel.Part : family is not null && family.P >= FamilyFrom ? NameLevel.Family : NameLevel.None;
         var next = level == NameLevel.Part && candidates[0].P > 0.995 ? [] : NextMeasures.For(evidence, catalogue, posterior, order, none);
         return new LocalBelief(candidates, others, family, noneP, level, next, Remarks(readings.Length, candidates, none));
+    }
+
+    /// <summary>
+    /// Places in falling order of probability, ties by place; what is far below the best is left out where enough remains.
+    /// </summary>
+    private static int[] Order(double[] posterior, int top)
+    {
+        var least = posterior.Length == 0 ? 0 : posterior.Max() * 1e-6;
+        var near = Enumerable.Range(0, posterior.Length).Where(i => posterior[i] >= least).ToArray();
+        if (near.Length < Math.Min(posterior.Length, Math.Max(top, Kept))) near = [.. Enumerable.Range(0, posterior.Length)];
+        return [.. near.OrderByDescending(i => posterior[i]).ThenBy(i => i)];
     }
 
     private double[] Posterior(IFactorReading[] readings, out double none)
