@@ -109,7 +109,10 @@ public static class BenchHost
 
     private static void AddServices(IServiceCollection services, BenchOptions options)
     {
-        services.AddLogging(logging => logging.AddProvider(new LineLogger(options.Log)));
+        services.AddLogging(logging => logging
+            .AddProvider(new LineLogger(options.Log))
+            // Its one warning is that keys are not encrypted at rest; ours never rest.
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error));
         services.AddSingleton<IHostLifetime, QuietLifetime>();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
         services.AddSingleton(options);
