@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Lidoff.Serving;
+
+namespace Lidoff.Commands;
+
+/// <summary><c>lidoff bench [--port N] [--no-browser]</c>: the workbench on 127.0.0.1.</summary>
+public sealed class BenchCommand : ILidoffCommand
+{
+    /// <inheritdoc/>
+    public string Says => "Opens the workbench in the browser. It listens on this machine alone.";
+
+    /// <inheritdoc/>
+    public string Example => "bench --port 0 --no-browser";
+
+    /// <inheritdoc/>
+    public void Build(Command command, Seat seat)
+    {
+        var (port, quiet) = (PortOption(), NoBrowserOption());
+        command.Options.Add(port);
+        command.Options.Add(quiet);
+        command.SetAction(async (parsed, stop) =>
+        {
+            var opened = Desk.Open(seat, parsed);
+            if (!opened.TryValue(out var workspace)) return Desk.Refuse(seat, opened.Faults);
+            using (workspace) return await BenchRun.Serve(seat, workspace, parsed.GetValue(port), !parsed.GetValue(quiet), "/", stop);
+        });
+    }
+
+    /// <summary><c>--port</c>, shared with <c>demo</c>.</summary>
+    internal static Option<int> PortOption()
+    {
+        var port = new Option<int>("--port") { Description = "Port on 127.0.0.1; 0 (default) takes a free one.", DefaultValueFactory = _ => 0 };
+        port.Validators.Add(result =>
+        {
+            if (result.GetValue(port) is < 0 or > 65535) result.AddError("--port wants a number from 0 to 65535.");
+        });
+        return port;
+    }
+
+    /// <summary><c>--no-browser</c>, shared with <c>demo</c>.</summary>
+    internal static Option<bool> NoBrowserOption() => new("--no-browser") { Description = "Does not start a browser." };
+}

@@ -1,0 +1,50 @@
+using System.Diagnostics;
+using System.Security.Cryptography;
+using Lidoff.Bench.Hosting;
+using Lidoff.Evidence.Store;
+
+namespace Lidoff.Serving;
+
+/// <summary>Runs the workbench on a workspace until it is stopped; what <c>bench</c> and <c>demo</c> share.</summary>
+public static class BenchRun
+{
+    /// <summary>Serves. Prints the one ready line when the page answers, and opens the browser unless told not to.</summary>
+    public static async Task<int> Serve(Seat seat, Workspace workspace, int port, bool browser, string start, CancellationToken stop)
+    {
+        using var tiles = new WorkspaceTiles(workspace, seat.Clock);
+        var options = new BenchOptions
+        {
+            Data = new WorkspaceBench(workspace, OpenDossier.Ranker(seat, workspace)),
+            Tiles = tiles,
+            Unguessable = RandomNumberGenerator.Fill,
+            Program = "lidoff",
+            ContentRoot = seat.ProgramFolder,
+            Port = port,
+            Time = seat.Clock,
+            Log = seat.Talk.Say,
+            Start = start,
+        };
+        var ran = await BenchHost.Run(
+            options,
+            address =>
+            {
+                seat.Talk.Line(BenchHost.ReadyLine(address));
+                if (browser) Open(address, seat);
+            },
+            stop).ConfigureAwait(false);
+        if (!ran.Ok) return Desk.Refuse(seat, ran.Faults);
+        return ExitCodes.Stopped;
+    }
+
+    private static void Open(string address, Seat seat)
+    {
+        try
+        {
+            using var opened = Process.Start(new ProcessStartInfo("xdg-open", [address]) { RedirectStandardError = true, RedirectStandardOutput = true });
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            seat.Talk.Say("No browser could be started; open the address above yourself.");
+        }
+    }
+}

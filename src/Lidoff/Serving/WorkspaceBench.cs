@@ -1,0 +1,99 @@
+using System.Globalization;
+using Lidoff.Bench.Data;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Registering;
+using Lidoff.Evidence.Store;
+using Lidoff.Naming.Ranking;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Serving;
+
+/// <summary>
+/// A workspace as the bench's pages see it. Each dossier is opened once and kept up with the journal, so a page costs what changed
+/// since the last one. One page is made at a time.
+/// </summary>
+public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : IBenchData
+{
+    private readonly Lock gate = new();
+    private readonly Dictionary<string, OpenDossier> open = new(StringComparer.Ordinal);
+    private readonly FileRecognisers recognisers = FileRecognisers.Found();
+
+    /// <inheritdoc/>
+    public string Heads()
+    {
+        var dossiers = workspace.Store.Dossiers();
+        if (!dossiers.Ok) throw new IOException(dossiers.Faults[0].Say);
+        return string.Join(';', dossiers.Value.Select(name => name + string.Join(',', workspace.Store.Heads(name) is { Ok: true } heads ? heads.Value.Select(id => id.Hex) : [])));
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<DossierRow> Dossiers()
+    {
+        var names = workspace.Store.Dossiers();
+        if (!names.Ok) throw new IOException(names.Faults[0].Say);
+        lock (gate)
+        {
+            return [.. names.Value.Select(name => Fresh(name)).OfType<OpenDossier>().Select(Row)];
+        }
+    }
+
+    /// <inheritdoc/>
+    public DossierPageModel? Dossier(string name)
+    {
+        lock (gate) return Fresh(name) is { } dossier ? new DossierPage(dossier).Build() : null;
+    }
+
+    /// <inheritdoc/>
+    public StoredFile? File(string sha256)
+    {
+        if (!workspace.Files.Has(sha256)) return null;
+        lock (gate)
+        {
+            foreach (var file in open.Values.SelectMany(dossier => dossier.Session.View.Live<FileAdded>()).Select(sighting => sighting.Value))
+            {
+                if (file.Sha256 == sha256) return new(() => workspace.Files.Open(sha256, file.Name).Value, file.Type.Length > 0 ? file.Type : "application/octet-stream", file.Name);
+            }
+        }
+
+        return null;
+    }
+
+    /// <inheritdoc/>
+    public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, CancellationToken stop)
+    {
+        // A request's stream is read without blocking; the vault takes it from a temporary file that vanishes with its handle.
+        var temporary = Path.Combine(workspace.CacheFolder, "incoming-" + Path.GetRandomFileName());
+        Directory.CreateDirectory(workspace.CacheFolder);
+        await using var spool = new FileStream(temporary, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
+        await body.CopyToAsync(spool, stop).ConfigureAwait(false);
+        spool.Position = 0;
+        lock (gate)
+        {
+            if (Fresh(dossier) is not { } into) return StoreSentences.NoDossier(dossier, []);
+            var taken = FileTaking.Take(workspace, into.Session, spool, fileName, "drop", recognisers, stop: stop);
+            into.Refresh();
+            return taken.Then(pair => new AddedFile(pair.Fact.Sha256, pair.Fact.Type.Length > 0 ? pair.Fact.Type : "not recognised, kept as it is", pair.Stored.Id.Hex));
+        }
+    }
+
+    private OpenDossier? Fresh(string name)
+    {
+        if (open.TryGetValue(name, out var known))
+        {
+            known.Refresh();
+            return known;
+        }
+
+        var opened = OpenDossier.Open(workspace, name, ranker);
+        if (!opened.TryValue(out var dossier)) return null;
+        return open[name] = dossier;
+    }
+
+    private static DossierRow Row(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        var pictures = view.Live<FileAdded>().Count(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal));
+        return new(dossier.Session.Name, DossierPage.TitleOf(view), pictures, DossierPage.SpotsOf(view).Count, view.Entries.Count);
+    }
+}
