@@ -96,7 +96,8 @@ internal sealed class ControlRules(IReadOnlyDictionary<EntryId, FoldNode> nodes)
         foreach (var control in controls.Where(c => c.Is(ControlKinds.Supersede) && !undone.ContainsKey(c)))
         {
             // Where the better entry was taken back, the older one counts again: otherwise neither would.
-            if (Targets(control) is [var old, var better] && old != better && !undone.ContainsKey(better)) steps.Add(new(control, old, better));
+            // A control is no sighting: it can neither take a place nor have its own taken.
+            if (Targets(control) is [{ IsControl: false } old, { IsControl: false } better] && old != better && !undone.ContainsKey(better)) steps.Add(new(control, old, better));
         }
 
         var concurrent = new List<(FoldNode Old, ConcurrentSupersede Report)>();

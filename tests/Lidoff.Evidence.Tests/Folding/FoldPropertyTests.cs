@@ -8,7 +8,7 @@ namespace Lidoff.Evidence.Tests.Folding;
 
 public class FoldPropertyTests
 {
-    private static readonly long Rounds = Environment.GetEnvironmentVariable("LIDOFF_LONG") == "1" ? 20_000 : 400;
+    private static readonly long Rounds = Environment.GetEnvironmentVariable("LIDOFF_LONG") == "1" ? 5_000 : 400;
 
     private static MemoryEntryStore Copy(IEntryStore store, params IEntryStore[] merged)
     {

@@ -146,6 +146,16 @@ public class FoldTests
     }
 
     [Fact]
+    public void A_control_can_not_take_a_sightings_place()
+    {
+        using var store = Store();
+        var word = Add(store, WordKind.Of("a"));
+        var undo = Add(store, WordKind.Undo(Add(store, WordKind.Of("b"))));
+        Add(store, WordKind.Supersede(word, undo));
+        Assert.Equal(["a"], Words(store));
+    }
+
+    [Fact]
     public void Swapping_back_makes_the_old_one_count_again()
     {
         using var store = Store();
