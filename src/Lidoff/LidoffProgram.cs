@@ -27,6 +27,13 @@ public static class LidoffProgram
     private static async Task<int> Dispatch(IReadOnlyList<string> arguments, Seat seat, CancellationToken stop)
     {
         var first = arguments.Count > 0 ? arguments[0] : "--help";
+        if (arguments is ["--version"])
+        {
+            // Answered before the parser is even loaded: scripts and the start benchmark ask it often.
+            seat.Talk.Line(typeof(LidoffProgram).Assembly.GetName().Version?.ToString(3) ?? "");
+            return ExitCodes.Done;
+        }
+
         if (CommandTable.Later.Contains(first))
         {
             seat.Talk.Say($"lidoff {first} is promised and not built yet; `lidoff --help` lists what works today.");
