@@ -61,7 +61,7 @@ public sealed class DossierSession
     private const int SnapshotFrom = 500;
 
     /// <summary>Begins a dossier; refused when there is one of that name.</summary>
-    public static Outcome<IReadOnlyList<StoredEntry>> Begin(Workspace workspace, string name, string title = "")
+    public static Outcome<IReadOnlyList<StoredEntry>> Begin(Workspace workspace, string name, string title = "", string notice = "")
     {
         Guard.NotNull(workspace);
         if (!DossierName.Fits(name)) return StoreSentences.DossierName(name);
@@ -70,6 +70,7 @@ public sealed class DossierSession
             [EntryDraft.Of(name, new DossierKind(), json =>
             {
                 if (title.Length > 0) json.WriteString("title", title);
+                if (notice.Length > 0) json.WriteString("notice", notice);
             })],
             () => store.Dossiers() is var known && known.Ok && known.Value.Contains(name, StringComparer.Ordinal) ? StoreSentences.DossierExists(name) : null);
     }

@@ -51,7 +51,7 @@ public sealed class SvgPen(double width, double height)
         return this;
     }
 
-    /// <summary>A measured line: the line, ticks across its ends, and what it measures beside its middle.</summary>
+    /// <summary>A measured line: the line, ticks across its ends, and what it measures beyond its far end.</summary>
     public SvgPen Measured(double x1, double y1, double x2, double y2, string text, double size, string style)
     {
         var length = Math.Sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
@@ -59,11 +59,12 @@ public sealed class SvgPen(double width, double height)
         Line(x1, y1, x2, y2, style);
         Line(x1 - nx, y1 - ny, x1 + nx, y1 + ny, style);
         Line(x2 - nx, y2 - ny, x2 + nx, y2 + ny, style);
-        var (mx, my) = ((x1 + x2) / 2, (y1 + y2) / 2);
-        // Words go towards the middle of the drawing, where there is room for them.
-        return mx < width / 2
-            ? Words(mx + size * 0.8, my, text, size, style + "-words")
-            : Words(mx - size * 0.8, my, text, size, style + "-words", "end");
+        // Words stand beyond the far end, so that two lengths that cross do not write over each other, and lean towards the
+        // middle of the drawing, where there is room for them.
+        var (ex, ey) = length > 0 ? (x2 + ((x2 - x1) / length * size * 0.7), y2 + ((y2 - y1) / length * size * 1.1)) : (x2, y2);
+        return ex < width * 0.6
+            ? Words(ex, Math.Clamp(ey, size, height - (size * 0.3)), text, size, style + "-words")
+            : Words(ex, Math.Clamp(ey, size, height - (size * 0.3)), text, size, style + "-words", "end");
     }
 
     /// <summary>A letter on a leader line that ends in a ring at the spot.</summary>

@@ -27,6 +27,7 @@ public sealed class ClaimsSection : IReportSection
         if (claim.State != ClaimState.Same) inlines.Add(new TextRun(" [" + Says(claim.State) + "]"));
         inlines.Add(new TextRun(" "));
         inlines.Add(new LinkRun(claim.Name, ReportContext.Anchor(claim.Written), LinkKind.Anchor));
+        inlines.Add(new TextRun($", grade {claim.Grade}"));
         return inlines;
     }
 

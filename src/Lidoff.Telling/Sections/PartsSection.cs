@@ -51,13 +51,13 @@ public sealed class PartsSection : IReportSection
             mark is null ? [new TextRun("not read")] : [new MarkRun(mark)],
             [context.Value("part:" + spot)],
             [new TextRun(Rivals(answer))],
-            [new TextRun(answer.Level == NameLevel.Part && answer.P > 0.95 ? "" : answer.Local.Next.Count > 0 ? answer.Local.Next[0].Measure : "")],
+            [new TextRun(!answer.Asked || (answer.Level == NameLevel.Part && answer.P > 0.95) ? "" : answer.Local.Next.Count > 0 ? answer.Local.Next[0].Measure : "")],
         ];
     }
 
     private static string Rivals(IdentityAnswer answer)
     {
-        if (answer.Evidence.Evidence.IsEmpty) return "";
+        if (!answer.Asked) return "";
         var named = answer.Joint.States.Zip(answer.Joint.P).Where(pair => pair.First != answer.Says && pair.Second >= WorthNaming)
             .OrderByDescending(pair => pair.Second).ThenBy(pair => pair.First, StringComparer.Ordinal).Take(3)
             .Select(pair => $"{pair.First} {ReportContext.Percent(pair.Second)}");

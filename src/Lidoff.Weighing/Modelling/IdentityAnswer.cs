@@ -27,4 +27,11 @@ public sealed record IdentityAnswer(
     string Says,
     double P,
     Grade Grade,
-    ValueList<EntryId> Decisions);
+    ValueList<EntryId> Decisions)
+{
+    /// <summary>The verdict where neither a part nor a family nor "in no list" is likely enough.</summary>
+    public const string Undecided = "undecided";
+
+    /// <summary>True when something was seen or settled that can name a part; a role alone cannot.</summary>
+    public bool Asked => Decisions.Count > 0 || Evidence.Told.Any(told => told.Evidence is not ("role" or "class" or "supply"));
+}

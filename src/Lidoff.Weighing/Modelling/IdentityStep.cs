@@ -58,7 +58,7 @@ public sealed class IdentityStep(DossierTables tables, EvidenceStep evidence, La
         var best = Enumerable.Range(0, local.Candidates.Count).OrderByDescending(i => joint.P[i]).ThenBy(i => i).Select(i => (int?)i).FirstOrDefault();
         if (best is { } at && joint.P[at] >= Ranker.PartFrom) return (NameLevel.Part, joint.States[at], joint.P[at]);
         if (!decided && local.Level == NameLevel.Family && local.Family is { } family) return (NameLevel.Family, "family " + family.Name, family.P);
-        return (NameLevel.None, "undecided", best is { } i ? joint.P[i] : 0) is var open && joint.P[^1] >= 0.5
+        return (NameLevel.None, IdentityAnswer.Undecided, best is { } i ? joint.P[i] : 0) is var open && joint.P[^1] >= 0.5
             ? (NameLevel.None, DecisionFactor.None, joint.P[^1])
             : open;
     }

@@ -90,7 +90,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     private ModelValue Part(string key, string spot, IReads reads)
     {
         var answer = reads.Read(identities, spot);
-        if (answer.Evidence.Evidence.IsEmpty && answer.Decisions.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("evidence", spot));
+        if (!answer.Asked) return ModelValue.Lost(key, WeighingSentences.NothingToName(spot));
         List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
         if (answer.Local.Candidates.Count > 0)
         {
@@ -99,7 +99,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
 
         because.AddRange(answer.Local.Remarks);
         var restsOn = answer.Evidence.Told.SelectMany(told => told.From).Concat(answer.Decisions).Distinct().Order();
-        return new(key, $"part at {spot}", null, double.NaN, double.NaN, Units.One, answer.Says, answer.P, answer.Grade, [.. restsOn], [.. because], "", null);
+        return new(key, $"part at {spot}", null, double.NaN, double.NaN, Units.One, answer.Says, answer.Says == IdentityAnswer.Undecided ? null : answer.P, answer.Grade, [.. restsOn], [.. because], "", null);
     }
 
     private ModelValue Mark(string key, string spot, IReads reads)

@@ -17,6 +17,9 @@ public static class WeighingSentences
     /// <summary>A spot without a sighting of the kind asked for.</summary>
     public static string Nothing(string what, string spot) => $"There is no {what} of {spot} yet.";
 
+    /// <summary>A spot of which only its role or nothing at all is known.</summary>
+    public static string NothingToName(string spot) => $"Nothing was seen yet that could name the part at {spot}: no mark, size, pins, address or register.";
+
     /// <summary>A picture reference that fits no file of the dossier.</summary>
     public static string NoPicture(string picture) => $"No picture of this dossier is called '{picture}'; give its file name, its entry or the start of its hash.";
 

@@ -87,7 +87,7 @@ internal sealed class DossierPage(OpenDossier dossier)
         var told = answer.Evidence.Told;
         var measured = told.Where(each => each.Evidence is "body" or "height" or "pitch" or "pins" or "bus" or "identity" or "supply").Select(each => $"{each.Evidence}: {each.Says}");
         var mark = view.Live<MarkSighting>().LastOrDefault(each => each.Value.Spot == spot);
-        var asked = !answer.Evidence.Evidence.IsEmpty || answer.Decisions.Count > 0;
+        var asked = answer.Asked;
         List<CandidateRow> candidates = [];
         for (var i = 0; i < answer.Local.Candidates.Count && asked; i++)
         {

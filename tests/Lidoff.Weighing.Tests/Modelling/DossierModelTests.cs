@@ -73,7 +73,7 @@ public sealed class DossierModelTests
     [InlineData("length:U1:width", "'p.png' has no scale: note a known length in it (kind \"scale\").")]
     [InlineData("length:U1:depth", "Nobody has measured 'depth' of U1 yet; measured of it: width.")]
     [InlineData("length:U7:width", "Nobody has measured 'width' of U7 yet.")]
-    [InlineData("part:U9", "There is no evidence of U9 yet.")]
+    [InlineData("part:U9", "Nothing was seen yet that could name the part at U9: no mark, size, pins, address or register.")]
     [InlineData("R4", "There is no reckoning called 'R4' in this dossier.")]
     [InlineData("nonsense", "'nonsense' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT or reckoning:NAME.")]
     public void What_is_not_known_says_why(string reference, string sentence) 

@@ -1,0 +1,71 @@
+using System.Text;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Registering;
+using Lidoff.Evidence.Store;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Rendering;
+using Lidoff.Telling.Claims;
+using Lidoff.Telling.Kinds;
+
+namespace Lidoff.Demo;
+
+/// <summary>
+/// The demo dossier: <i>Brindle</i>, an invented bark counter and night lamp for a working dog's collar. Pictures are rendered with known
+/// truth, everything noted goes the way a user's lines go, and one claim is out of date on purpose.
+/// </summary>
+public static class DemoDossier
+{
+    /// <summary>Short name of the demo dossier.</summary>
+    public const string Name = "demo";
+
+    /// <summary>
+    /// Lays the demo out; where it is there already it is left as it is. <paramref name="seat"/> says what is being done, since the
+    /// pictures take a few seconds.
+    /// </summary>
+    public static Outcome<bool> LayOut(Seat seat, Workspace workspace)
+    {
+        Guard.NotNull(workspace);
+        var known = workspace.Store.Dossiers();
+        if (!known.TryValue(out var names)) return Outcome<bool>.Failed(known.Faults);
+        if (names.Contains(Name, StringComparer.Ordinal)) return false;
+        seat.Talk.Say("Laying out the demo: an invented device, its pictures rendered here.");
+        var begun = DossierSession.Begin(workspace, Name, "Brindle, a bark counter and night lamp for a working dog's collar", "Invented device, invented data.");
+        return begun.Then(_ => OpenDossier.Open(seat, workspace, Name)).Then(dossier => Fill(workspace, dossier));
+    }
+
+    private static Outcome<bool> Fill(Workspace workspace, OpenDossier dossier)
+    {
+        var main = SceneRenderer.Render(Brindle.MainTop());
+        var lamp = SceneRenderer.Render(Brindle.LampTop());
+        var faults = new List<Fault>();
+        faults.AddRange(Add(workspace, dossier, main, DemoLines.MainPicture));
+        faults.AddRange(Add(workspace, dossier, lamp, DemoLines.LampPicture));
+        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(main, lamp)));
+        if (faults.Count == 0) faults.AddRange(dossier.Append([Publication(dossier)]).Faults);
+        // After publishing, a reading turns out to have been written down wrongly: the claims on it must now say so.
+        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.Later(Swapped(dossier))));
+        return faults.Count == 0 ? true : Outcome<bool>.Failed(faults);
+    }
+
+    private static IReadOnlyList<Fault> Add(Workspace workspace, OpenDossier dossier, RenderedScene scene, string name)
+    {
+        using var picture = new MemoryStream();
+        scene.WritePng(picture);
+        picture.Position = 0;
+        return FileTaking.Take(workspace, dossier.Session, picture, name, "demo", FileRecognisers.Found()).Faults;
+    }
+
+    private static IReadOnlyList<Fault> Note(Workspace workspace, OpenDossier dossier, IReadOnlyList<string> lines)
+    {
+        var batch = new NoteReader(Desk.Kinds, prefix => workspace.Store.Find(Name, prefix)).Read(Name, Encoding.UTF8.GetBytes(string.Join('\n', lines)), "the demo");
+        var faults = batch.Lines.SelectMany(line => line.Faults).ToList();
+        return faults.Count > 0 ? faults : dossier.Append(batch.Drafts).Faults;
+    }
+
+    private static EntryId Swapped(OpenDossier dossier) =>
+        dossier.Session.View.Live<LengthSighting>().Single(length => length.Value is { Spot: "J1", ByInstrument: not null }).Id;
+
+    private static EntryDraft Publication(OpenDossier dossier) =>
+        EntryDraft.Of(Name, new PublishKind(), json => PublishKind.WriteKeys(json, [.. dossier.Claims.Select(claim => ClaimBook.Baseline(claim, OpenDossier.Program))])) with { By = "the demo" };
+}
