@@ -62,6 +62,7 @@ public sealed class ReportContext
     public static string Print(ModelValue value)
     {
         if (value.Missing is not null) return "(unknown)";
+        if (value.Number is { U: 0 } exact) return QuantityText.Value(exact.Value, value.Unit);
         if (value.Number is { } number) return QuantityText.WithUncertainty(number.Value, number.U, value.Unit);
         return value.Probability is { } p ? $"{value.Name} ({Percent(p)})" : value.Name ?? "";
     }
