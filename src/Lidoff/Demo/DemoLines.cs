@@ -42,6 +42,8 @@ internal static class DemoLines
         Length(lamp, "U4", LampPicture, part => (part.Top, part.Bottom), "width"),
         Length(main, "J1", MainPicture, part => (part.Left, part.Right), "length"),
         """{"kind":"length","spot":"J1","what":"length","mm":18.57,"u_mm":0.02,"instrument":"calliper"}""",
+        """{"kind":"length","spot":"S1","what":"width","mm":3.02,"u_mm":0.02,"instrument":"calliper"}""",
+        """{"kind":"length","spot":"S1","what":"width","mm":3.20,"u_mm":0.01,"instrument":"micrometer"}""",
         """{"kind":"body","spot":"U1","mm":[6.01,5.99],"u_mm":0.02,"instrument":"calliper"}""",
         """{"kind":"pins","spot":"U1","count":48,"ground":[31,45]}""",
         """{"kind":"pins","spot":"U2","count":8}""",

@@ -12,6 +12,7 @@ using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Reporting;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Quarrels;
 
 namespace Lidoff.Serving;
 
@@ -50,7 +51,7 @@ internal sealed class DossierPage(OpenDossier dossier)
         if (unknown > 0) yield return Text($"{unknown} entries are of a kind this program does not know; they are kept as they are.");
         var refused = view.Entries.Count(entry => entry.Fate == EntryFate.Refused);
         if (refused > 0) yield return Text($"{refused} entries cannot be read; they are kept as they are.");
-        foreach (var pair in view.Concurrent) yield return $"Entry {pair.Old.Hex[..12]} was replaced twice by people who had not seen each other's work; both replacements count until one is undone.";
+        foreach (var quarrel in QuarrelBook.Find(view, model)) yield return $"{quarrel.Say} To settle it: {quarrel.Settle}.";
     }
 
     private IEnumerable<PictureRow> Pictures()
