@@ -12,17 +12,17 @@ public sealed class FileRecognisers(Registry<IFileRecogniser> registry)
     /// <summary>Every recogniser, by name.</summary>
     public IReadOnlyList<IFileRecogniser> Items => registry.Items;
 
-    /// <summary>The surest recogniser's word, or <see cref="FileKind.Unrecognised"/>.</summary>
-    public FileKind Recognise(FileHead head)
+    /// <summary>The surest recogniser's word, or <see cref="RecognisedFile.Unrecognised"/>.</summary>
+    public RecognisedFile Recognise(FileHead head)
     {
         var best = registry.Items.MaxBy(r => r.Look(head));
         return best is null || best.Look(head) == Recognition.No
-            ? FileKind.Unrecognised
+            ? RecognisedFile.Unrecognised
             : new(best.Name, best.MediaType, best.Says, best.IsPicture);
     }
 
     /// <summary>Reads the beginning of a stream, which is left where it then stands.</summary>
-    public FileKind Recognise(Stream stream, string fileName)
+    public RecognisedFile Recognise(Stream stream, string fileName)
     {
         var buffer = new byte[FileHead.Length + 1];
         var read = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);

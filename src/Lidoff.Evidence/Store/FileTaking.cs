@@ -21,8 +21,8 @@ public static class FileTaking
             using (stream)
             {
                 var kind = recognisers.Recognise(stream, name);
-                var fact = new FileAdded(name, taken.Sha256, taken.Bytes, kind == Registering.FileKind.Unrecognised ? "" : kind.MediaType, from);
-                return session.Append([Entries.FileKind.Draft(session.Name, fact)], () => workspace.Files.Has(taken.Sha256) ? null : StoreSentences.FileVanished(name)).Then(stored => (stored[0], fact));
+                var fact = new FileAdded(name, taken.Sha256, taken.Bytes, kind == RecognisedFile.Unrecognised ? "" : kind.MediaType, from);
+                return session.Append([FileKind.Draft(session.Name, fact)], () => workspace.Files.Has(taken.Sha256) ? null : StoreSentences.FileVanished(name)).Then(stored => (stored[0], fact));
             }
         }));
     }

@@ -20,7 +20,7 @@ public static class PictureFile
     /// <param name="limits">Caps; the usual ones when left out.</param>
     public static Outcome<PictureHeader> Read(string path, string name, PictureLimits? limits = null)
     {
-        FileKind kind;
+        RecognisedFile kind;
         try
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
@@ -78,7 +78,7 @@ public static class PictureFile
         return image.Format == Enums.BandFormat.Uchar ? image : image.Cast(Enums.BandFormat.Uchar);
     }
 
-    private static PictureHeader Header(Image image, FileKind kind)
+    private static PictureHeader Header(Image image, RecognisedFile kind)
     {
         var tag = Vips.Whole(image, "orientation");
         var bits = image.Format switch

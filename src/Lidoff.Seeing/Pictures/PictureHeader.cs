@@ -8,7 +8,7 @@ namespace Lidoff.Seeing.Pictures;
 public sealed record PictureHeader
 {
     /// <summary>What the content was recognised as.</summary>
-    public required FileKind Kind { get; init; }
+    public required RecognisedFile Kind { get; init; }
 
     /// <summary>Width as stored, px.</summary>
     public required int StoredWidth { get; init; }

@@ -45,7 +45,7 @@ internal sealed class Bench : IDisposable
     public IDossierView View => fold.View;
 
     /// <summary>A picture under a name, 2,000 × 1,000 px, whose hash is made of the name.</summary>
-    public StoredEntry Picture(string name) => Store([Evidence.Entries.FileKind.Draft(Dossier, new FileAdded(name, EntryCodec.Hash(Encoding.UTF8.GetBytes(name)), 10, "image/png", "add"))])[0];
+    public StoredEntry Picture(string name) => Store([FileKind.Draft(Dossier, new FileAdded(name, EntryCodec.Hash(Encoding.UTF8.GetBytes(name)), 10, "image/png", "add"))])[0];
 
     public IReadOnlyList<StoredEntry> Note(params string[] lines)
     {

@@ -5,8 +5,8 @@ namespace Lidoff.Evidence.Registering;
 /// <param name="MediaType">Media type to serve it under.</param>
 /// <param name="Says">The kind in words.</param>
 /// <param name="IsPicture">True for pictures this program may try to open.</param>
-public sealed record FileKind(string Name, string MediaType, string Says, bool IsPicture)
+public sealed record RecognisedFile(string Name, string MediaType, string Says, bool IsPicture)
 {
     /// <summary>Kept and shown as such; nothing is thrown away for being unknown.</summary>
-    public static FileKind Unrecognised { get; } = new("unrecognised", "application/octet-stream", "an unrecognised file", false);
+    public static RecognisedFile Unrecognised { get; } = new("unrecognised", "application/octet-stream", "an unrecognised file", false);
 }
