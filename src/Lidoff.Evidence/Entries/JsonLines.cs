@@ -47,6 +47,9 @@ public static class JsonLines
         return lines;
     }
 
+    /// <summary>Reads one line that stands alone; <paramref name="number"/> is what it is called in sentences.</summary>
+    public static JsonLine Line(string line, int number) => new(number, Parse(System.Text.Encoding.UTF8.GetBytes(line), number));
+
     /// <summary>Reads one object that may be spread over several lines.</summary>
     public static Outcome<JsonElement> One(ReadOnlyMemory<byte> input) => Parse(input, 1);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Lidoff.Evidence.Entries;
 using Lidoff.Naming.Marks;
 using Lidoff.Numbers.Failing;
 
@@ -12,28 +13,20 @@ public static class EvidenceReader
     public static IReadOnlyList<string> PackageWords { get; } =
         ["QFN", "DFN", "LGA", "BGA", "WLCSP", "SOIC", "SSOP", "TSSOP", "SOT", "SC70", "QFP", "chip", "module", "can", "die"];
 
-    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false };
-
     /// <summary>Reads one line; <paramref name="lineNumber"/> counts from 1 and stands in for a missing id.</summary>
-    public static EvidenceItem Read(string line, int lineNumber)
+    public static EvidenceItem Read(string line, int lineNumber) => Read(JsonLines.Line(Guard.NotNull(line), lineNumber));
+
+    /// <summary>Reads one line of an input; its number stands in for a missing id.</summary>
+    public static EvidenceItem Read(JsonLine line)
     {
-        var id = lineNumber.ToString(CultureInfo.InvariantCulture);
-        try
-        {
-            using var document = JsonDocument.Parse(Guard.NotNull(line), Strict);
-            var root = document.RootElement;
-            if (root.ValueKind != JsonValueKind.Object) return new(id, EvidenceSentences.NotAnObject(lineNumber));
-            if (root.TryGetProperty("id", out var named) && named.ValueKind is JsonValueKind.String or JsonValueKind.Number)
-                id = named.ValueKind == JsonValueKind.String ? named.GetString()! : named.GetRawText();
-            if (!root.TryGetProperty("evidence", out var evidence) || evidence.ValueKind != JsonValueKind.Object)
-                return new(id, EvidenceSentences.NotAnObject(lineNumber));
-            var unknown = root.EnumerateObject().Select(p => p.Name).Where(n => n is not ("id" or "evidence" or "format")).Select(EvidenceSentences.Unknown);
-            return new(id, ReadEvidence(evidence).Then(e => new EvidenceLine(id, e.Evidence, [.. unknown, .. e.Remarks])));
-        }
-        catch (JsonException bad)
-        {
-            return new(id, EvidenceSentences.NotJson(lineNumber, (bad.BytePositionInLine ?? 0) + 1, bad.Message));
-        }
+        var id = Guard.NotNull(line).Number.ToString(CultureInfo.InvariantCulture);
+        if (!line.Json.TryValue(out var root)) return new(id, Outcome<EvidenceLine>.Failed(line.Json.Faults));
+        if (root.TryGetProperty("id", out var named) && named.ValueKind is JsonValueKind.String or JsonValueKind.Number)
+            id = named.ValueKind == JsonValueKind.String ? named.GetString()! : named.GetRawText();
+        if (!root.TryGetProperty("evidence", out var evidence) || evidence.ValueKind != JsonValueKind.Object)
+            return new(id, EvidenceSentences.NotAnObject(line.Number));
+        var unknown = root.EnumerateObject().Select(p => p.Name).Where(n => n is not ("id" or "evidence" or "format")).Select(EvidenceSentences.Unknown);
+        return new(id, ReadEvidence(evidence).Then(e => new EvidenceLine(id, e.Evidence, [.. unknown, .. e.Remarks])));
     }
 
     /// <summary>Reads the evidence object itself.</summary>

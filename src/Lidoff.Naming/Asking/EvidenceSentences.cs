@@ -6,11 +6,6 @@ namespace Lidoff.Naming.Asking;
 /// <summary>Every sentence about a line of evidence that a person may see.</summary>
 public static class EvidenceSentences
 {
-    /// <summary>Not JSON, or JSON with a key twice.</summary>
-    public static Fault NotJson(int line, long column, string why) => new(
-        string.Create(CultureInfo.InvariantCulture, $"line {line}, byte {column}"), "one JSON object with every key once",
-        string.Create(CultureInfo.InvariantCulture, $"Line {line} is not JSON that Lidoff reads: {why}"));
-
     /// <summary>JSON, but no object.</summary>
     public static Fault NotAnObject(int line) => new(string.Create(CultureInfo.InvariantCulture, $"line {line}"), "an object with \"evidence\"",
         string.Create(CultureInfo.InvariantCulture, $"Line {line} holds no object; write {{\"id\":…,\"evidence\":{{…}}}}."));

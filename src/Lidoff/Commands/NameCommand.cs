@@ -1,7 +1,7 @@
 using System.CommandLine;
-using System.Text;
 using Lidoff.Catalogue;
 using Lidoff.Catalogue.Importing;
+using Lidoff.Evidence.Entries;
 using Lidoff.Naming.Asking;
 using Lidoff.Naming.Knowing;
 using Lidoff.Naming.Ranking;
@@ -40,22 +40,21 @@ public sealed class NameCommand : ILidoffCommand
             return ExitCodes.Usage;
         }
 
-        var read = Lines(parsed.GetValue(file)!, seat);
-        if (!read.TryValue(out var lines)) return Refused(seat, read.Faults);
+        var read = InputFiles.Lines(seat, parsed.GetValue(file)!);
+        if (!read.TryValue(out var input)) return Refused(seat, read.Faults);
         var workspace = seat.WorkspaceFolder(parsed);
         var opened = PartCatalogue.Open(Path.Combine(seat.ProgramFolder, "data", "catalogue"), Path.Combine(workspace, "cache"), ImportShelf.Of(workspace).Sources());
         if (!opened.TryValue(out var catalogue)) return Refused(seat, opened.Faults);
-        using (catalogue) return Rank(lines, new Ranker(new NamingCatalogue(catalogue.Parts)), parsed, seat, stop);
+        using (catalogue) return Rank(JsonLines.Split(input), new Ranker(new NamingCatalogue(catalogue.Parts)), parsed, seat, stop);
     }
 
-    private int Rank(IReadOnlyList<string> lines, Ranker ranker, ParseResult parsed, Seat seat, CancellationToken stop)
+    private int Rank(IReadOnlyList<JsonLine> lines, Ranker ranker, ParseResult parsed, Seat seat, CancellationToken stop)
     {
         int done = 0, refused = 0;
-        for (var number = 1; number <= lines.Count; number++)
+        foreach (var each in lines)
         {
             stop.ThrowIfCancellationRequested();
-            if (string.IsNullOrWhiteSpace(lines[number - 1])) continue;
-            var item = EvidenceReader.Read(lines[number - 1], number);
+            var item = EvidenceReader.Read(each);
             if (!item.Line.TryValue(out var line))
             {
                 refused++;
@@ -72,22 +71,6 @@ public sealed class NameCommand : ILidoffCommand
         }
 
         return refused == 0 ? ExitCodes.Done : done == 0 ? ExitCodes.Refused : ExitCodes.Look;
-    }
-
-    private static Outcome<IReadOnlyList<string>> Lines(string path, Seat seat)
-    {
-        try
-        {
-            using var stream = path == "-" ? seat.Talk.Input : File.OpenRead(seat.PathOf(path));
-            using var reader = new StreamReader(stream, Encoding.UTF8);
-            var lines = new List<string>();
-            while (reader.ReadLine() is { } line) lines.Add(line);
-            return lines;
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new Fault(path, "a file of evidence that can be read", NameCommandSentences.NoFile(path, failure.Message));
-        }
     }
 
     private static int Refused(Seat seat, IReadOnlyList<Fault> faults)

@@ -9,9 +9,6 @@ public static class NameCommandSentences
     /// <summary>--top below one.</summary>
     public const string Top = "--top is a whole number of one or more.";
 
-    /// <summary>No file.</summary>
-    public static string NoFile(string path, string why) => $"'{path}' cannot be read: {why}";
-
     /// <summary>One line of a ranking for people.</summary>
     public static string Line(string id, LocalBelief belief)
     {
