@@ -19,8 +19,9 @@ public sealed class EntriesSection : IReportSection
     /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
-        // Files that pictures were measured in are cited by their entries; their figure is one click away.
-        var entries = context.Cited.Select(context.View.Find).OfType<FoldedEntry>().OrderBy(folded => folded.Entry.At).ThenBy(folded => folded.Entry.Id).ToList();
+        // In fold order: what came later stands later, whatever the ids happen to be.
+        var cited = context.Cited.ToHashSet();
+        var entries = context.View.Entries.Where(folded => cited.Contains(folded.Entry.Id)).ToList();
         return entries.Count == 0 ? null : new("entries", "The entries", [.. entries.Select(folded => Of(folded, context))]);
     }
 
@@ -57,6 +58,13 @@ public sealed class EntriesSection : IReportSection
         : Find<MarkSighting>(id, context) is { } mark ? $"mark on {mark.Spot}: {mark.Text}."
         : Find<BodySighting>(id, context) is { } body ? string.Create(CultureInfo.InvariantCulture, $"body of {body.Spot}: {body.FirstMm:0.###} × {body.SecondMm:0.###} mm, each ± {body.UMm:0.###}.")
         : Find<SpotSighting>(id, context) is { } spot ? $"spot {spot.Spot}{(spot.Role.Length > 0 ? ": " + spot.Role : "")}."
+        : Find<Claims.ClaimWritten>(id, context) is { } claim ? $"claim {claim.Name}: {claim.Text}"
+        : Find<Reckoning.Bound.ReckonBinding>(id, context) is { } reckoning ? $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}."
+        : Find<Naming.Kinds.IdentityDecision>(id, context) is { } decision ? $"decision on {decision.Spot}: {decision.Verdict.ToString().ToLowerInvariant()}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}."
+        : Find<Tracing.Kinds.PinsSighting>(id, context) is { } pins ? $"pins of {pins.Spot}: {pins.Count?.ToString(CultureInfo.InvariantCulture) ?? "not counted"}{(pins.Ground.Count > 0 ? ", on ground " + string.Join(", ", pins.Ground) : "")}."
+        : Find<Tracing.Kinds.BusSighting>(id, context) is { } bus ? string.Create(CultureInfo.InvariantCulture, $"{bus.Spot} answered on a bus{(bus.Address is { } address ? $" at 0x{address:x2}" : "")}.")
+        : Find<Tracing.Kinds.SupplySighting>(id, context) is { } supply ? string.Create(CultureInfo.InvariantCulture, $"supply of {supply.Spot}: {supply.V:0.###} ± {supply.UV:0.###} V.")
+        : Find<Opening.Kinds.MassSighting>(id, context) is { } mass ? string.Create(CultureInfo.InvariantCulture, $"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.###} ± {mass.UG:0.###} g.")
         : "as written.";
 
     private static ReportPicture? Picture(EntryId id, ReportContext context)
