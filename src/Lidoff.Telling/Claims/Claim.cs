@@ -3,7 +3,10 @@ using Lidoff.Evidence.Grading;
 
 namespace Lidoff.Telling.Claims;
 
-/// <summary>A claim as it reads today, with its values, grade, state, and every entry it rests on (its own first).</summary>
+/// <summary>
+/// A claim as it reads today, with its values, grade, state, and every entry it rests on (its own first). <paramref name="SupportErased"/>: something
+/// that it rested on when it was published has been erased by right since.
+/// </summary>
 public sealed record Claim(
     string Name,
     string Text,
@@ -13,4 +16,5 @@ public sealed record Claim(
     ClaimState State,
     ClaimBaseline? Published,
     EntryId Written,
-    IReadOnlyList<EntryId> RestsOn);
+    IReadOnlyList<EntryId> RestsOn,
+    bool SupportErased);

@@ -9,19 +9,20 @@ public static class ClaimBook
 {
     /// <summary>
     /// Every live claim in name order; of two with one name the later in fold order counts. <paramref name="value"/> resolves a
-    /// reference, <paramref name="program"/> is this program's version.
+    /// reference, <paramref name="program"/> is this program's version, <paramref name="erased"/> holds the ids of entries that were erased.
     /// </summary>
     public static IReadOnlyList<Claim> Read(
         IReadOnlyList<Sighting<ClaimWritten>> written,
         IReadOnlyList<Sighting<ClaimsPublished>> published,
         Func<string, ClaimValue> value,
-        string program)
+        string program,
+        IReadOnlySet<string>? erased = null)
     {
         var baselines = new Dictionary<string, ClaimBaseline>(StringComparer.Ordinal);
         foreach (var baseline in published.SelectMany(sighting => sighting.Value.Claims)) baselines[baseline.Claim] = baseline;
         var newest = new Dictionary<string, Sighting<ClaimWritten>>(StringComparer.Ordinal);
         foreach (var sighting in written) newest[sighting.Value.Name] = sighting;
-        return [.. newest.Values.OrderBy(sighting => sighting.Value.Name, NaturalOrder.Instance).Select(sighting => Of(sighting, baselines.GetValueOrDefault(sighting.Value.Name), value, program))];
+        return [.. newest.Values.OrderBy(sighting => sighting.Value.Name, NaturalOrder.Instance).Select(sighting => Of(sighting, baselines.GetValueOrDefault(sighting.Value.Name), value, program, erased))];
     }
 
     /// <summary>What is written into the journal when a claim is published as it reads now.</summary>
@@ -58,7 +59,7 @@ public static class ClaimBook
         return value.Equals(old) && Nullable.Equals(now.U, then.U) ? ClaimState.Same : ClaimState.Moved;
     }
 
-    private static Claim Of(Sighting<ClaimWritten> sighting, ClaimBaseline? baseline, Func<string, ClaimValue> value, string program)
+    private static Claim Of(Sighting<ClaimWritten> sighting, ClaimBaseline? baseline, Func<string, ClaimValue> value, string program, IReadOnlySet<string>? erased)
     {
         var text = ClaimText.Parse(sighting.Value.Text).Value;
         var values = text.References.ToDictionary(reference => reference, value, StringComparer.Ordinal);
@@ -68,6 +69,7 @@ public static class ClaimBook
         if (sighting.Value.Why && grade > Grade.E2) grade = Grade.E2;
         var reads = string.Concat(text.Pieces.Select(piece => piece.IsReference ? values[piece.Text].Printed : piece.Text));
         EntryId[] restsOn = [sighting.Id, .. inOrder.SelectMany(each => each.RestsOn).Distinct().Order()];
-        return new Claim(sighting.Value.Name, reads, text.Pieces, inOrder, grade, Compare(inOrder, baseline, program), baseline, sighting.Id, restsOn);
+        var gone = erased is not null && baseline is not null && baseline.Values.SelectMany(each => each.RestsOn).Any(erased.Contains);
+        return new Claim(sighting.Value.Name, reads, text.Pieces, inOrder, grade, Compare(inOrder, baseline, program), baseline, sighting.Id, restsOn, gone);
     }
 }

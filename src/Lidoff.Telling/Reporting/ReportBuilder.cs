@@ -16,7 +16,7 @@ public static class ReportBuilder
 
     /// <summary>The claims as they read today. <paramref name="program"/> is this program's version.</summary>
     public static IReadOnlyList<Claim> Claims(IDossierView view, DossierModel model, string program) =>
-        ClaimBook.Read(view.Live<ClaimWritten>(), view.Live<ClaimsPublished>(), reference => Valued(model.Value(reference)), program);
+        ClaimBook.Read(view.Live<ClaimWritten>(), view.Live<ClaimsPublished>(), reference => Valued(model.Value(reference)), program, Erased(view));
 
     /// <summary>The whole report.</summary>
     public static Document Build(IDossierView view, DossierModel model, IReadOnlyList<ReportPicture> pictures, string program)
@@ -27,6 +27,9 @@ public static class ReportBuilder
         var notice = opened.Select(dossier => dossier.Notice).LastOrDefault(text => text.Length > 0) ?? "";
         return new(title, notice, [.. Sections.Value.Select(section => section.Build(context)).OfType<Section>()]);
     }
+
+    private static HashSet<string> Erased(IDossierView view) =>
+        [.. view.Entries.Where(entry => entry.Fate == EntryFate.Erased).Select(entry => entry.Entry.Id.Hex)];
 
     private static ClaimValue Valued(ModelValue value)
     {

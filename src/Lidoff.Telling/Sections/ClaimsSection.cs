@@ -25,6 +25,7 @@ public sealed class ClaimsSection : IReportSection
         context.Cite(claim.Written);
         List<Inline> inlines = [.. claim.Pieces.Select(piece => piece.IsReference ? context.Value(piece.Text) : new TextRun(piece.Text))];
         if (claim.State != ClaimState.Same) inlines.Add(new TextRun(" [" + Says(claim.State) + "]"));
+        if (claim.SupportErased) inlines.Add(new TextRun(" [support erased: an entry it rested on was removed by right]"));
         inlines.Add(new TextRun(" "));
         inlines.Add(new LinkRun(claim.Name, ReportContext.Anchor(claim.Written), LinkKind.Anchor));
         inlines.Add(new TextRun($", grade {claim.Grade}"));

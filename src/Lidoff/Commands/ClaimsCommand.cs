@@ -38,7 +38,7 @@ public sealed class ClaimsCommand : ILidoffCommand
     private static void Tell(Seat seat, Claim claim, bool json)
     {
         if (json) seat.Talk.Json(writer => Write(writer, claim));
-        else seat.Talk.Line($"{claim.Name} [{claim.Grade}, {Word(claim.State)}] {claim.Text}");
+        else seat.Talk.Line($"{claim.Name} [{claim.Grade}, {Word(claim.State)}{(claim.SupportErased ? ", support erased" : "")}] {claim.Text}");
     }
 
     private static void Write(Utf8JsonWriter writer, Claim claim)

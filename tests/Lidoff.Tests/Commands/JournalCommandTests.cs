@@ -122,12 +122,13 @@ public sealed class JournalCommandTests : IDisposable
         var (_, noted) = await Note(
             """{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0.02}""",
             """{"kind":"claim","claim":"C1","text":"U1 is {length:U1:width} wide."}""");
-        Assert.Equal(ExitCodes.Done, (await Run("claims", "d")).Code);
+        Assert.Equal(ExitCodes.Done, (await Run("tell", "d", "--to", folder["out"], "--publish")).Code);
         await Note($$"""{"kind":"erase","target":"{{Id(added.Out[0])}}"}""", $$"""{"kind":"erase","target":"{{Id(noted.Out[0])}}"}""");
         Assert.Empty(Directory.EnumerateFiles(Path.Combine(folder["w"], "files"), "*", SearchOption.AllDirectories));
         var (code, claims) = await Run("claims", "d", "--json");
         Assert.Equal(ExitCodes.Look, code);
         Assert.Contains("\"state\":\"lost\"", Assert.Single(claims.Out), StringComparison.Ordinal);
+        Assert.Equal("C1 [E0, lost, support erased] U1 is (unknown) wide.", Assert.Single((await Run("claims", "d")).Talk.Out));
         var (verified, talk) = await Run("verify", folder["w"], "--json");
         Assert.Equal(ExitCodes.Done, verified);
         Assert.Contains("\"erased\":2", Assert.Single(talk.Out), StringComparison.Ordinal);
