@@ -41,6 +41,21 @@ public static class Desk
         return Workspace.Open(folder, new WriterSeed(seed), seat.Clock);
     }
 
+    /// <summary>Works on the workspace of a call, which must be there, and closes it.</summary>
+    public static int Within(Seat seat, ParseResult parsed, Func<Workspace, int> work)
+    {
+        var opened = OpenExisting(seat, parsed);
+        if (!opened.TryValue(out var workspace)) return Refuse(seat, opened.Faults);
+        using (workspace) return work(workspace);
+    }
+
+    /// <summary>Works on one dossier of the workspace of a call.</summary>
+    public static int Within(Seat seat, ParseResult parsed, string dossier, Func<Workspace, DossierSession, int> work) => Within(seat, parsed, workspace =>
+    {
+        var session = DossierSession.Open(workspace, dossier, Kinds);
+        return session.Ok ? work(workspace, session.Value) : Refuse(seat, session.Faults);
+    });
+
     /// <summary>Says faults and gives the exit code of a refused whole.</summary>
     public static int Refuse(Seat seat, IReadOnlyList<Fault> faults)
     {

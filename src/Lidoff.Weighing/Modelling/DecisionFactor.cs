@@ -7,7 +7,7 @@ namespace Lidoff.Weighing.Modelling;
 /// <summary>
 /// What a person settled about one spot, as a factor: strong, but capped, because people settle the wrong spot or swap digits too.
 /// </summary>
-internal sealed class DecisionFactor(string spot, int number, IdentityDecision decision, IReadOnlyList<string> states) : ISharedFactor
+internal sealed class DecisionFactor(string spot, int number, IdentityDecision decision, IReadOnlyList<string> parts) : ISharedFactor
 {
     /// <summary>How often a person's word on an identity is a blunder. A judgement, no source.</summary>
     internal const double Blunder = 0.01;
@@ -25,9 +25,9 @@ internal sealed class DecisionFactor(string spot, int number, IdentityDecision d
     public IReadOnlyList<string> Variables { get; } = [spot];
 
     /// <inheritdoc/>
-    public double LogLikelihood(IReadOnlyList<int> states1)
+    public double LogLikelihood(IReadOnlyList<int> states)
     {
-        var state = states[states1[0]];
+        var state = parts[states[0]];
         var meant = decision.Verdict == Verdict.NotListed ? None : decision.Part;
         var hit = string.Equals(state, meant, StringComparison.OrdinalIgnoreCase);
         if (decision.Verdict == Verdict.Reject) hit = !hit;

@@ -23,6 +23,9 @@ public sealed class IdentityStep(DossierTables tables, EvidenceStep evidence, La
     // Decibans from which a kind of evidence counts as a line of its own: odds of about two to one.
     private const double LineFromDb = 3;
 
+    // "In no list" is said from here on: likelier than everything else together.
+    private const double NoneFrom = 0.5;
+
     private static readonly Dictionary<string, string> Lines = new(StringComparer.Ordinal)
     {
         // Size, height, pitch, pins and package of one body are one line: they are not independent given the part.
@@ -53,14 +56,22 @@ public sealed class IdentityStep(DossierTables tables, EvidenceStep evidence, La
         return new(key, known, local, joint, level, says, p, GradeOf(local, level, decisions.Count > 0), [.. decisions.Select(decision => decision.Id)]);
     }
 
+    /// <summary>
+    /// The verdict of the joint belief: a part where one is likely enough; the family the room named, unless a person has settled
+    /// otherwise; "in no list" where that is likelier than not; undecided in between.
+    /// </summary>
     private static (NameLevel Level, string Says, double P) Verdict(LocalBelief local, JointBelief joint, bool decided)
     {
-        var best = Enumerable.Range(0, local.Candidates.Count).OrderByDescending(i => joint.P[i]).ThenBy(i => i).Select(i => (int?)i).FirstOrDefault();
-        if (best is { } at && joint.P[at] >= Ranker.PartFrom) return (NameLevel.Part, joint.States[at], joint.P[at]);
+        var best = 0;
+        for (var i = 1; i < local.Candidates.Count; i++)
+        {
+            if (joint.P[i] > joint.P[best]) best = i;
+        }
+
+        var none = joint.P[^1];
+        if (local.Candidates.Count > 0 && joint.P[best] >= Ranker.PartFrom) return (NameLevel.Part, joint.States[best], joint.P[best]);
         if (!decided && local.Level == NameLevel.Family && local.Family is { } family) return (NameLevel.Family, "family " + family.Name, family.P);
-        return (NameLevel.None, IdentityAnswer.Undecided, best is { } i ? joint.P[i] : 0) is var open && joint.P[^1] >= 0.5
-            ? (NameLevel.None, DecisionFactor.None, joint.P[^1])
-            : open;
+        return none >= NoneFrom ? (NameLevel.None, DecisionFactor.None, none) : (NameLevel.None, IdentityAnswer.Undecided, 0);
     }
 
     private static Grade GradeOf(LocalBelief local, NameLevel level, bool decided)

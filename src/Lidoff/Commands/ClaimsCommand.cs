@@ -20,19 +20,14 @@ public sealed class ClaimsCommand : ILidoffCommand
         var json = new Option<bool>("--json") { Description = "One JSON object a claim on standard output." };
         command.Arguments.Add(dossier);
         command.Options.Add(json);
-        command.SetAction(parsed =>
+        command.SetAction(parsed => Desk.Within(seat, parsed, workspace =>
         {
-            var opened = Desk.OpenExisting(seat, parsed);
-            if (!opened.TryValue(out var workspace)) return Desk.Refuse(seat, opened.Faults);
-            using (workspace)
-            {
-                var open = OpenDossier.Open(seat, workspace, parsed.GetValue(dossier)!);
-                if (!open.Ok) return Desk.Refuse(seat, open.Faults);
-                var claims = open.Value.Claims;
-                foreach (var claim in claims) Tell(seat, claim, parsed.GetValue(json));
-                return claims.All(claim => claim.State == ClaimState.Same) ? ExitCodes.Done : ExitCodes.Look;
-            }
-        });
+            var open = OpenDossier.Open(seat, workspace, parsed.GetValue(dossier)!);
+            if (!open.Ok) return Desk.Refuse(seat, open.Faults);
+            var claims = open.Value.Claims;
+            foreach (var claim in claims) Tell(seat, claim, parsed.GetValue(json));
+            return claims.All(claim => claim.State == ClaimState.Same) ? ExitCodes.Done : ExitCodes.Look;
+        }));
     }
 
     private static void Tell(Seat seat, Claim claim, bool json)

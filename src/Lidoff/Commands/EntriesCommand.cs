@@ -20,19 +20,12 @@ public sealed class EntriesCommand : ILidoffCommand
         var json = new Option<bool>("--json") { Description = "One JSON object an entry on standard output." };
         command.Arguments.Add(dossier);
         command.Options.Add(json);
-        command.SetAction(parsed =>
+        command.SetAction(parsed => Desk.Within(seat, parsed, parsed.GetValue(dossier)!, (_, session) =>
         {
-            var opened = Desk.OpenExisting(seat, parsed);
-            if (!opened.TryValue(out var workspace)) return Desk.Refuse(seat, opened.Faults);
-            using (workspace)
-            {
-                var session = DossierSession.Open(workspace, parsed.GetValue(dossier)!, Desk.Kinds);
-                if (!session.Ok) return Desk.Refuse(seat, session.Faults);
-                foreach (var fault in session.Value.Damaged) seat.Talk.Say(fault.Say);
-                foreach (var folded in session.Value.View.Entries) Tell(seat, folded, parsed.GetValue(json));
-                return session.Value.Damaged.Count > 0 ? ExitCodes.Look : ExitCodes.Done;
-            }
-        });
+            foreach (var fault in session.Damaged) seat.Talk.Say(fault.Say);
+            foreach (var folded in session.View.Entries) Tell(seat, folded, parsed.GetValue(json));
+            return session.Damaged.Count > 0 ? ExitCodes.Look : ExitCodes.Done;
+        }));
     }
 
     private static void Tell(Seat seat, FoldedEntry folded, bool json)

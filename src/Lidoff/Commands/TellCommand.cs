@@ -40,25 +40,22 @@ public sealed class TellCommand : ILidoffCommand
             return ExitCodes.Usage;
         }
 
-        var opened = Desk.OpenExisting(seat, parsed);
-        if (!opened.TryValue(out var workspace)) return Desk.Refuse(seat, opened.Faults);
-        using (workspace)
+        return Desk.Within(seat, parsed, workspace =>
         {
             var open = OpenDossier.Open(seat, workspace, dossier);
-            if (!open.Ok) return Desk.Refuse(seat, open.Faults);
-            var written = ReportFolder.Write(open.Value, folder, forms, seat.Talk.Say);
-            if (!written.TryValue(out var files)) return Desk.Refuse(seat, written.Faults);
-            seat.Talk.Say($"Written to {folder}: {string.Join(", ", files)}");
-            var claims = open.Value.Claims;
-            foreach (var stale in claims.Where(claim => claim.State != ClaimState.Same)) seat.Talk.Say($"{stale.Name} is not what was published or has lost its support: {stale.Text}");
-            if (publish)
-            {
-                var published = open.Value.Append([Draft(dossier, claims)]);
-                if (!published.Ok) return Desk.Refuse(seat, published.Faults);
-            }
+            return open.Ok ? Write(seat, open.Value, folder, forms, publish) : Desk.Refuse(seat, open.Faults);
+        });
+    }
 
-            return claims.All(claim => claim.State == ClaimState.Same) ? ExitCodes.Done : ExitCodes.Look;
-        }
+    private static int Write(Seat seat, OpenDossier dossier, string folder, IReadOnlyList<string> forms, bool publish)
+    {
+        var written = ReportFolder.Write(dossier, folder, forms, seat.Talk.Say);
+        if (!written.TryValue(out var files)) return Desk.Refuse(seat, written.Faults);
+        seat.Talk.Say($"Written to {folder}: {string.Join(", ", files)}");
+        var claims = dossier.Claims;
+        foreach (var stale in claims.Where(claim => claim.State != ClaimState.Same)) seat.Talk.Say($"{stale.Name} is not what was published or has lost its support: {stale.Text}");
+        if (publish && dossier.Append([Draft(dossier.Session.Name, claims)]) is { Ok: false } failed) return Desk.Refuse(seat, failed.Faults);
+        return claims.All(claim => claim.State == ClaimState.Same) ? ExitCodes.Done : ExitCodes.Look;
     }
 
     private static EntryDraft Draft(string dossier, IReadOnlyList<Claim> claims) =>
