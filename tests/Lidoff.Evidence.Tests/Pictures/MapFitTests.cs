@@ -10,8 +10,14 @@ public sealed class MapFitTests
     private static readonly Gen<double> Jog = Gen.Double[-0.3, 0.3];
 
     // Corners of a square of 1000, each moved by up to 300: always convex, never crossed, never flat.
-    private static readonly Gen<PicturePoint[]> Quads = Jog.Array[8].Select(j => UnitSquare
-        .Select((p, i) => new PicturePoint(500 + (1000 * (p.X + (j[2 * i] * 0.99))), 200 + (1000 * (p.Y + (j[(2 * i) + 1] * 0.99)))))
+    private static readonly Gen<PicturePoint[]> Quads = Corners(0.99);
+
+    // Corners moved by up to 100: a view so mild that its horizon stays outside everything that is mapped here. (Two strong views
+    // one after the other can put the horizon through the grid, and then no camera could have seen all of it.)
+    private static readonly Gen<PicturePoint[]> MildQuads = Corners(0.33);
+
+    private static Gen<PicturePoint[]> Corners(double share) => Jog.Array[8].Select(j => UnitSquare
+        .Select((p, i) => new PicturePoint(500 + (1000 * (p.X + (j[2 * i] * share))), 200 + (1000 * (p.Y + (j[(2 * i) + 1] * share)))))
         .ToArray());
 
     /// <summary>
@@ -39,7 +45,7 @@ public sealed class MapFitTests
 
     /// <summary>Cross-ratios of four points on a line outlast any view (projective geometry's own invariant).</summary>
     [Fact]
-    public void A_ruler_in_perspective_keeps_its_cross_ratio() => Gen.Select(Quads, Quads).Sample(
+    public void A_ruler_in_perspective_keeps_its_cross_ratio() => Gen.Select(MildQuads, MildQuads).Sample(
         (from, to) =>
         {
             var map = MapFit.Homography("a", "b", [.. from.Zip(to, (a, b) => new PointPair(a, b))]).Value.Map;
@@ -52,7 +58,7 @@ public sealed class MapFitTests
         iter: 300);
 
     [Fact]
-    public void Many_points_without_error_give_the_map_back() => Gen.Select(Quads, Quads).Sample(
+    public void Many_points_without_error_give_the_map_back() => Gen.Select(MildQuads, MildQuads).Sample(
         (from, to) =>
         {
             var map = MapFit.Homography("a", "b", [.. from.Zip(to, (a, b) => new PointPair(a, b))]).Value.Map;
