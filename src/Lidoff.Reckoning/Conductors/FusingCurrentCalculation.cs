@@ -12,8 +12,9 @@ public sealed class FusingCurrentCalculation : Calculation<FusingCurrentCalculat
             Given.Of("diameter", Units.Millimetre, 0.01, 10, "diameter of the copper"),
         ],
         "Preece 1888: 80 d^1.5, d in millimetres (10244 d^1.5 in inches)",
-        Maturity.Checked,
+        Maturity.Experimental,
         [
+            "The values it was compared with are from memory; look them up before leaning on it.",
             "A wire burns its neighbours long before it melts: never a fuse, never a rating. Try nothing that glows near " +
                 "a cell.",
         ]);

@@ -12,8 +12,8 @@ public sealed class GaugeDiameterCalculation : Calculation<GaugeDiameterCalculat
             Given.Of("gauge", Units.One, -3, 50, "gauge number; 00 is -1, 000 is -2"),
         ],
         "ASTM B258: 0.127 mm x 92^((36 - n) / 39)",
-        Maturity.Checked,
-        []);
+        Maturity.Experimental,
+        ["The values it was compared with are from memory; look them up before leaning on it."]);
 
     /// <inheritdoc/>
     public static T Evaluate<T>(ReadOnlySpan<T> x)

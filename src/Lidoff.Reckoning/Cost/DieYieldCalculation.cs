@@ -14,8 +14,9 @@ public sealed class DieYieldCalculation : Calculation<DieYieldCalculation>, IFor
             Given.Of("complexity", Units.One, 1, 40, "process complexity: 12 for 28 nm, 13.5 for 40 nm"),
         ],
         "Bose-Einstein yield as in Hennessy and Patterson: (1 + D A)^-N",
-        Maturity.Checked,
+        Maturity.Experimental,
         [
+            "The values it was compared with are from memory; look them up before leaning on it.",
             "An estimate, never to be shown as the maker's accounts.",
         ]);
 

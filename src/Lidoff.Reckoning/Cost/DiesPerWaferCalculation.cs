@@ -13,8 +13,8 @@ public sealed class DiesPerWaferCalculation : Calculation<DiesPerWaferCalculatio
             Given.Of("area", Units.SquareMillimetre, 0.01, 2000, "area of a die"),
         ],
         "Hennessy and Patterson, Computer Architecture: pi r^2 / A - pi d / sqrt(2 A)",
-        Maturity.Checked,
-        []);
+        Maturity.Experimental,
+        ["The values it was compared with are from memory; look them up before leaning on it."]);
 
     /// <inheritdoc/>
     public static T Evaluate<T>(ReadOnlySpan<T> x)

@@ -14,8 +14,8 @@ public sealed class ElectricallyShortCalculation : Calculation<ElectricallyShort
             Given.Of("share", Units.One, 1, 10, "rise time over delay of the wire: 6 strict, 2 lenient", 6),
         ],
         "Rule of thumb: a wire is short when its delay is under a sixth (lenient: half) of the rise time",
-        Maturity.Checked,
-        []);
+        Maturity.Experimental,
+        ["The values it was compared with are from memory; look them up before leaning on it."]);
 
     /// <inheritdoc/>
     public static T Evaluate<T>(ReadOnlySpan<T> x)
