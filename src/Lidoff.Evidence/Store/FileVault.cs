@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Security.Cryptography;
 using Lidoff.Evidence.Entries;
@@ -20,6 +21,10 @@ public sealed class FileVault
     private readonly IFileLayer disk;
     private readonly string folder;
     private readonly string writer;
+
+    // Folders whose own name this process has seen reach the disk. That a folder is there proves nothing: whoever made it may
+    // have failed or been killed before the sync.
+    private readonly ConcurrentDictionary<string, bool> settled = new(StringComparer.Ordinal);
     private int count;
 
     internal FileVault(IFileLayer disk, string folder, string writer)
@@ -71,6 +76,26 @@ public sealed class FileVault
         finally
         {
             if (temporary is not null) Forget(temporary);
+        }
+    }
+
+    /// <summary>
+    /// Makes sure that a file which is here already stays here: another process may have given it its name and not synced it yet.
+    /// Before an entry relies on a file that nobody took in just now, this has to succeed.
+    /// </summary>
+    internal Fault? Settle(string sha256)
+    {
+        try
+        {
+            var inner = Path.GetDirectoryName(PathOf(sha256))!;
+            MakeFolder(folder);
+            MakeFolder(inner);
+            disk.SyncFolder(inner);
+            return null;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return FileTrouble.Of(trouble, sha256);
         }
     }
 
@@ -182,10 +207,13 @@ public sealed class FileVault
         return new VaultFile(Convert.ToHexStringLower(hash.GetHashAndReset()), bytes);
     }
 
-    /// <summary>A new folder's own name must reach the disk too, or the files in it are lost with it.</summary>
+    /// <summary>A folder's own name must reach the disk too, or the files in it are lost with it.</summary>
     private void MakeFolder(string path)
     {
-        if (disk.CreateFolder(path)) disk.SyncFolder(Path.GetDirectoryName(path)!);
+        if (!disk.CreateFolder(path) && settled.ContainsKey(path)) return;
+        settled.TryRemove(path, out _);
+        disk.SyncFolder(Path.GetDirectoryName(path)!);
+        settled[path] = true;
     }
 
     private void Forget(string temporary)

@@ -53,9 +53,11 @@ internal static class SqliteSchema
     /// <summary>Settles the connection's pragmas and makes the tables where the file is new. A fault leaves the file as it was.</summary>
     public static Fault? Prepare(SqliteConnection connection, string path)
     {
+        Run(connection, "PRAGMA busy_timeout=30000");
+        if (ForeignTables(connection)) return StoreSentences.NotOurs(path);
         // Full: an acknowledged commit has reached the disk, not only the system's cache.
         // Secure delete: an erased payload's bytes are overwritten, not only unlinked.
-        Run(connection, "PRAGMA busy_timeout=30000; PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; PRAGMA foreign_keys=OFF;");
+        Run(connection, "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; PRAGMA foreign_keys=OFF;");
         using var transaction = connection.BeginTransaction(deferred: false);
         var application = Number(connection, transaction, "PRAGMA application_id");
         var version = Number(connection, transaction, "PRAGMA user_version");
@@ -70,6 +72,17 @@ internal static class SqliteSchema
         }
 
         return Refusal(path, application, version);
+    }
+
+    /// <summary>
+    /// True when the file has tables and neither mark: most programs set none, so nothing but the tables tells that it is not ours.
+    /// Asked before the first pragma that writes, and in one transaction, since another process of ours may be making it now.
+    /// </summary>
+    private static bool ForeignTables(SqliteConnection connection)
+    {
+        using var look = connection.BeginTransaction(deferred: true);
+        return Number(connection, look, "SELECT count(*) FROM sqlite_schema") > 0
+            && Number(connection, look, "PRAGMA application_id") == 0 && Number(connection, look, "PRAGMA user_version") == 0;
     }
 
     public static void Run(SqliteConnection connection, string sql, SqliteTransaction? transaction = null)

@@ -117,6 +117,13 @@ public static class StoreSentences
     /// <summary>A payload that is not there, without anybody having erased it.</summary>
     public static Fault PayloadGone(EntryId id) => new(id.Hex, "its content, or an erasure that names it", $"The content of entry {Short(id.Hex)} is missing and nobody erased it.");
 
+    /// <summary>The newest entry of a chain is named as such and is not here.</summary>
+    public static Fault HeadGone(EntryId id) => new(
+        id.Hex, "the newest entry of every chain", $"Entry {Short(id.Hex)} is the newest of its chain and it is not here: it was taken out of the journal.");
+
+    /// <summary>The files' folder is a link, so what is written would leave the workspace.</summary>
+    public static Fault FilesAreLink(string path) => new(path, "a folder inside the workspace", $"{path} is a link. A workspace's files lie inside it; nothing was touched.");
+
     /// <summary>A folder without a workspace.</summary>
     public static Fault NoWorkspace(string folder) => new(folder, "a folder that holds a workspace", $"There is no workspace in {folder}.");
 

@@ -17,16 +17,38 @@ public static class Verifier
         return workspace.Store.Read().Then(slice =>
         {
             var faults = new List<Fault>(slice.Damaged);
-            var erased = Entries(slice.Entries, faults);
-            var files = Files(workspace.Files, slice.Entries, faults, progress, stop);
+            var byRight = slice.Entries.Where(stored => IsErasure(stored.Entry)).SelectMany(stored => stored.Entry.Targets).ToHashSet();
+            var erased = Entries(slice.Entries, byRight, faults);
+            Heads(workspace.Store, slice, faults);
+            var files = Files(workspace.Files, slice.Entries, byRight, faults, progress, stop);
             return new Verification(slice.Entries.Count, files, erased, [.. faults.OrderBy(fault => fault.Where, StringComparer.Ordinal)]);
         });
     }
 
-    private static int Entries(IReadOnlyList<StoredEntry> entries, List<Fault> faults)
+    /// <summary>Only what the store itself carries out as an erasure excuses a missing content.</summary>
+    private static bool IsErasure(Entry entry) =>
+        entry.Kind == ControlKinds.Erase && entry.KindVersion <= ControlKinds.Version && entry.Format <= EntryCodec.Format;
+
+    /// <summary>A chain that lost its last entry has no gap; the heads still name it.</summary>
+    private static void Heads(IEntryStore store, JournalSlice slice, List<Fault> faults)
+    {
+        var known = slice.Entries.Select(stored => stored.Id.Hex).Concat(slice.Damaged.Select(fault => fault.Where)).ToHashSet(StringComparer.Ordinal);
+        foreach (var dossier in slice.Entries.Select(stored => stored.Entry.Dossier).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        {
+            var heads = store.Heads(dossier);
+            if (!heads.TryValue(out var found))
+            {
+                faults.AddRange(heads.Faults);
+                continue;
+            }
+
+            faults.AddRange(found.Where(head => !known.Contains(head.Hex)).Select(StoreSentences.HeadGone));
+        }
+    }
+
+    private static int Entries(IReadOnlyList<StoredEntry> entries, HashSet<EntryId> erasedByRight, List<Fault> faults)
     {
         var byId = entries.ToDictionary(stored => stored.Id, stored => stored.Entry);
-        var erasedByRight = entries.Where(stored => stored.Entry.Kind == ControlKinds.Erase).SelectMany(stored => stored.Entry.Targets).ToHashSet();
         var damaged = faults.Select(fault => fault.Where).ToHashSet(StringComparer.Ordinal);
         var places = new Dictionary<(string Chain, long Seq), EntryId>();
         var erased = 0;
@@ -49,7 +71,7 @@ public static class Verifier
         return erased;
     }
 
-    private static int Files(FileVault vault, IReadOnlyList<StoredEntry> entries, List<Fault> faults, Action<int, int>? progress, CancellationToken stop)
+    private static int Files(FileVault vault, IReadOnlyList<StoredEntry> entries, HashSet<EntryId> erasedByRight, List<Fault> faults, Action<int, int>? progress, CancellationToken stop)
     {
         var (hashes, foreign) = vault.List();
         var good = 0;
@@ -63,8 +85,9 @@ public static class Verifier
         }
 
         var there = hashes.ToHashSet(StringComparer.Ordinal);
-        // A file whose every entry was erased may be gone: that is what erasing is for.
-        var needed = entries.Where(stored => stored.Payload is not null).SelectMany(stored => stored.Entry.Files).ToHashSet(StringComparer.Ordinal);
+        // A file whose every entry was erased may be gone: that is what erasing is for. A content that is missing or damaged for any
+        // other reason excuses nothing.
+        var needed = entries.Where(stored => stored.Payload is not null || !erasedByRight.Contains(stored.Id)).SelectMany(stored => stored.Entry.Files).ToHashSet(StringComparer.Ordinal);
         var left = entries.SelectMany(stored => stored.Entry.Files).Distinct(StringComparer.Ordinal).Where(hash => !needed.Contains(hash));
         faults.AddRange(left.Where(there.Contains).Select(hash => new Fault(hash, "no file after its last entry was erased", StoreSentences.FileLeft)));
         faults.AddRange(needed.Where(hash => !there.Contains(hash)).Select(hash => new Fault(hash, "the file that was stored", StoreSentences.FileGone)));

@@ -45,9 +45,11 @@ public sealed class Workspace : IDisposable
     {
         Guard.That(Path.IsPathFullyQualified(folder), "an absolute folder");
         Guard.NotNull(writer);
+        var vault = Path.Combine(folder, "files");
         try
         {
-            Directory.CreateDirectory(folder);
+            if (new DirectoryInfo(vault).LinkTarget is not null) return StoreSentences.FilesAreLink(vault);
+            MakeForGood(folder);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
@@ -56,13 +58,23 @@ public sealed class Workspace : IDisposable
 
         return SqliteEntryStore.Open(Path.Combine(folder, Database), writer, clock).Then(store =>
         {
-            var files = new FileVault(disk ?? new DiskFileLayer(), Path.Combine(folder, "files"), writer.Name);
+            var files = new FileVault(disk ?? new DiskFileLayer(), vault, writer.Name);
             files.Sweep();
             var workspace = new Workspace(folder, store, files);
             // A crash may have come between an erasure and the removal of its files.
             if (store.FilesLeftByErasing() is { Ok: true } left && left.Value.Any(files.Has)) workspace.RemoveErasedFiles();
             return workspace;
         });
+    }
+
+    /// <summary>Makes a folder and those above it, and returns when their names have reached the disk: a workspace must outlive a power cut whole.</summary>
+    private static void MakeForGood(string folder)
+    {
+        if (Directory.Exists(folder)) return;
+        var parent = Path.GetDirectoryName(folder)!;
+        MakeForGood(parent);
+        Directory.CreateDirectory(folder);
+        FolderSync.Run(parent);
     }
 
     /// <summary>Removes the files that only erased entries name. Other processes wait meanwhile, so none can name one anew.</summary>

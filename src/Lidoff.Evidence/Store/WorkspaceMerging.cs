@@ -28,9 +28,10 @@ public static class WorkspaceMerging
 
         var brought = incoming.Where(e => e.Payload is not null).SelectMany(e => e.Entry.Files).ToHashSet(StringComparer.Ordinal);
         var faults = new List<Fault>();
-        foreach (var hash in brought.Where(hash => !into.Files.Has(hash)).Order(StringComparer.Ordinal))
+        foreach (var hash in brought.Order(StringComparer.Ordinal))
         {
-            faults.AddRange(Bring(into.Files, hash, open, stop));
+            if (!into.Files.Has(hash)) faults.AddRange(Bring(into.Files, hash, open, stop));
+            else if (into.Files.Settle(hash) is { } unsettled) faults.Add(unsettled);
             if (faults.Count > 0) break;
         }
 

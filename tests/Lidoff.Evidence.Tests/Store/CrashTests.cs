@@ -171,6 +171,62 @@ public sealed class CrashTests : IDisposable
     }
 
     [Fact]
+    public void After_a_step_that_failed_the_next_add_is_safe_from_a_power_cut_all_the_same()
+    {
+        for (var steps = 0; steps < MoreStepsThanAny; steps++)
+        {
+            // The first file of a workspace: every folder is still to be made, and each making may go unsynced.
+            var place = folder["retry-" + steps];
+            var disk = new FaultyFileLayer();
+            StoredEntry acknowledged;
+            bool failed;
+            using (var workspace = Bench.Open(place, disk))
+            {
+                disk.FailAfter(steps, () => new IOException("Input/output error", InputOutput));
+                failed = !Bench.Add(workspace, "content").Ok;
+                disk.FailAfter(int.MaxValue, () => new IOException());
+                acknowledged = Bench.Add(workspace, "content").Value.Stored;
+            }
+
+            using var again = Bench.Open(place, disk.Restarted(AfterCut.UnsyncedGone));
+            Assert.Equal("content", Bench.Read(again, acknowledged.Entry.Files[0]));
+            Bench.Verified(again);
+            if (failed) continue;
+            Assert.InRange(steps, 8, MoreStepsThanAny);
+            return;
+        }
+
+        Assert.Fail("adding never came to its end");
+    }
+
+    [Fact]
+    public void A_merge_does_not_trust_a_name_that_somebody_else_has_not_synced_yet()
+    {
+        var disk = new FaultyFileLayer();
+        using var from = Bench.Open(folder["from"]);
+        var added = Bench.Add(from, "shared content").Value;
+        StoredEntry[] incoming = [.. Histories.Entries(from.Store)];
+        using (var into = Bench.Open(folder["into"], disk))
+        {
+            // Another process has renamed the same content into its place and was stopped before it synced the folder.
+            for (var steps = 0; !into.Files.Has(added.Fact.Sha256); steps++)
+            {
+                disk.FailAfter(steps, () => new IOException("Input/output error", InputOutput));
+                into.Files.Take(new MemoryStream("shared content"u8.ToArray()), "other");
+            }
+
+            disk.FailAfter(int.MaxValue, () => new IOException());
+            Assert.True(WorkspaceMerging.Merge(into, from, ErasureRule.Refuse).Ok);
+        }
+
+        using var again = Bench.Open(folder["into"], disk.Restarted(AfterCut.UnsyncedGone));
+        Assert.Equal("shared content", Bench.Read(again, added.Fact.Sha256));
+        var ids = Histories.Entries(again.Store).Select(e => e.Id).ToList();
+        Assert.All(incoming, entry => Assert.Contains(entry.Id, ids));
+        Bench.Verified(again);
+    }
+
+    [Fact]
     public void A_merge_onto_a_full_disk_takes_nothing_in()
     {
         using var from = Bench.Open(folder["from"]);

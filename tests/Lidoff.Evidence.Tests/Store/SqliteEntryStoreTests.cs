@@ -67,19 +67,25 @@ public sealed class SqliteEntryStoreTests : EntryStoreContract
         Assert.Equal(content, File.ReadAllText(path));
     }
 
-    [Fact]
-    public void Another_programs_database_is_refused()
+    [Theory]
+    [InlineData("PRAGMA user_version=1; PRAGMA application_id=77")]
+    [InlineData("")] // most programs set neither
+    public void Another_programs_database_is_refused(string marks)
     {
         var path = folder["a.db"];
         using (var other = new SqliteConnection($"Data Source={path};Pooling=False"))
         {
             other.Open();
             using var command = other.CreateCommand();
-            command.CommandText = "CREATE TABLE birds (name TEXT); PRAGMA user_version=1; PRAGMA application_id=77";
+            command.CommandText = "CREATE TABLE birds (name TEXT);" + marks;
             command.ExecuteNonQuery();
         }
 
+        var before = File.ReadAllBytes(path);
+
         Assert.Equal($"{path} is not a Lidoff workspace's database. Nothing was touched.", Assert.Single(SqliteEntryStore.Open(path, Seeds.Of("ada"), new SteppingClock()).Faults).Say);
+        Assert.Equal(before, File.ReadAllBytes(path));
+        Assert.Equal([path], Directory.EnumerateFiles(folder.Path, "a.db*"));
     }
 
     [Fact]

@@ -176,6 +176,65 @@ public sealed class WorkspaceTests : IDisposable
     }
 
     [Fact]
+    public void Verifying_a_damaged_entry_blames_the_entry_and_never_calls_its_file_erased()
+    {
+        string hash, id;
+        using (var workspace = Bench.Open(folder.Path))
+        {
+            var added = Bench.Add(workspace, "kept").Value;
+            (hash, id) = (added.Fact.Sha256, added.Stored.Id.Hex);
+        }
+
+        Sql($"UPDATE payloads SET bytes = x'7b7d' WHERE id = '{id}'");
+        using var again = Bench.Open(folder.Path);
+        Assert.True(again.Files.Has(hash));
+        Assert.Equal(id, Assert.Single(Verifier.Run(again).Value.Faults).Where);
+    }
+
+    [Fact]
+    public void Verifying_notices_that_the_last_entry_of_a_chain_was_taken_out()
+    {
+        string id;
+        using (var workspace = Bench.Open(folder.Path))
+        {
+            Bench.Add(workspace, "first");
+            id = Bench.Add(workspace, "last").Value.Stored.Id.Hex;
+        }
+
+        Sql($"DELETE FROM entries WHERE id = '{id}'; DELETE FROM payloads WHERE id = '{id}'");
+        using var again = Bench.Open(folder.Path);
+        var found = Verifier.Run(again).Value;
+        Assert.Contains(found.Faults, fault => fault.Where == id && fault.Say == $"Entry {id[..12]} is the newest of its chain and it is not here: it was taken out of the journal.");
+    }
+
+    [Fact]
+    public void A_files_folder_that_is_a_link_is_refused_and_nothing_behind_it_is_touched()
+    {
+        Directory.CreateDirectory(folder["elsewhere"]);
+        File.WriteAllText(folder["elsewhere/new-precious"], "mine");
+        using (Bench.Open(folder["w"]))
+        {
+        }
+
+        if (Directory.Exists(folder["w/files"])) Directory.Delete(folder["w/files"]);
+        Directory.CreateSymbolicLink(folder["w/files"], folder["elsewhere"]);
+        var opened = Workspace.Open(folder["w"], Seeds.Of("ada"), new SteppingClock());
+        Assert.Equal($"{folder["w/files"]} is a link. A workspace's files lie inside it; nothing was touched.", Assert.Single(opened.Faults).Say);
+        Assert.Equal("mine", File.ReadAllText(folder["elsewhere/new-precious"]));
+    }
+
+    private void Sql(string sql)
+    {
+        using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={folder["lidoff.db"]};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // The test's own words.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.ExecuteNonQuery();
+    }
+
+    [Fact]
     public void Verifying_names_every_kind_of_damage()
     {
         using var workspace = Bench.Open(folder.Path);
