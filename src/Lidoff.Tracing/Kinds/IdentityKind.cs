@@ -34,7 +34,9 @@ public sealed class IdentityKind : EvidenceKind<IdentitySighting>
         var reader = new PayloadReader(payload);
         var spot = reader.OptionalText("spot", Points.LongestName) ?? "";
         var address = HexWord.Address(reader, "address");
-        var register = HexWord.Read(reader, "reg", 4);
+        // Eight digits: what is read over a debug port has a word's address, such as 0x10000100.
+        var register = HexWord.Read(reader, "reg", 8);
+        if (register > int.MaxValue) reader.Fail("reg", "a register below 0x80000000");
         var value = HexWord.Read(reader, "value", 16);
         if (!reader.Has("spot") && !reader.Has("address")) reader.Fail("spot", "given, or \"address\"");
         return reader.Done(() => new IdentitySighting(spot, address, (int)register, value));

@@ -13,6 +13,8 @@ public sealed class TracingKindTests
         { new TouchKind(), """{"a":"U3.13","b":"C4.1","open":true,"beep":false,"threshold_ohm":40}""" },
         { new BusKind(), """{"type":"i2c","address":"0x68","spot":"U3","acks":40,"nacks":0}""" },
         { new IdentityKind(), """{"spot":"U3","address":"0x68","reg":"0x75","value":"0x71"}""" },
+        // Where a published header has a radio chip's part number (nRF52832: FICR INFO.PART, read over its debug port).
+        { new IdentityKind(), """{"spot":"U1","reg":"0x10000100","value":"0x00052832"}""" },
         { new PinsKind(), """{"spot":"U3","count":48,"ground":[13,45,49]}""" },
         { new PinsKind(), """{"spot":"U3","ground":["A4","B1"]}""" },
         { new SupplyKind(), """{"spot":"U3","pin":"48","v":3.0,"u_v":0.01}""" },
@@ -78,7 +80,8 @@ public sealed class TracingKindTests
         { new BusKind(), """{"type":"i2c","address":"0xD0"}""", ["\"address\" should be 0x68."] },
         { new BusKind(), """{"type":"spi","address":"0x68"}""", ["\"address\" should be left out on a bus without 7-bit addresses."] },
         { new BusKind(), """{"type":"lin"}""", ["\"type\" should be one of i2c, spi, uart, onewire, i2s, pdm, swd, jtag, usb, but here it is \"lin\"."] },
-        { new IdentityKind(), """{"reg":"75","value":"0x"}""", ["\"reg\" should be a hexadecimal number such as \"0x71\" of at most 4 digits.", "\"value\" should be a hexadecimal number such as \"0x71\" of at most 16 digits.", "\"spot\" should be given, or \"address\"."] },
+        { new IdentityKind(), """{"spot":"U1","reg":"0x80000000","value":"0x1"}""", ["\"reg\" should be a register below 0x80000000."] },
+        { new IdentityKind(), """{"reg":"75","value":"0x"}""", ["\"reg\" should be a hexadecimal number such as \"0x71\" of at most 8 digits.", "\"value\" should be a hexadecimal number such as \"0x71\" of at most 16 digits.", "\"spot\" should be given, or \"address\"."] },
         { new PinsKind(), """{"spot":"U3"}""", ["\"count\" should be given, or \"ground\"."] },
         { new PinsKind(), """{"spot":"U3","count":8,"ground":[4,4,10,"-",9]}""", ["\"ground[1]\" should be named once; 4 was there before.", "\"ground[2]\" should be a pin from 1 to 9 (the last is the thermal pad).", "\"ground[3]\" should be a pin such as 13 or \"A4\"."] },
         { new SupplyKind(), """{"spot":"U3","v":"3V0"}""", ["\"v\" should be a number from -1000 to 1000, but here it is \"3V0\"."] },
