@@ -16,8 +16,8 @@ public static class FactorSentences
     public static string Body((double A, double B) seen, IReadOnlyList<PackageFact> packages, double log)
     {
         var sizes = packages.Where(p => p is { LengthMm: not null, WidthMm: not null }).Select(p => Text($"{p.LengthMm} × {p.WidthMm}")).Distinct(StringComparer.Ordinal).ToArray();
-        return sizes.Length == 0 ? Text($"{seen.A} × {seen.B} mm measured; its body is not known here.")
-            : Text($"{seen.A} × {seen.B} mm measured; it is {string.Join(" or ", sizes)} mm{(log < -1 ? ", which does not fit" : "")}.");
+        return sizes.Length == 0 ? Text($"{seen.A:0.###} × {seen.B:0.###} mm measured; its body is not known here.")
+            : Text($"{seen.A:0.###} × {seen.B:0.###} mm measured; it is {string.Join(" or ", sizes)} mm{(log < -1 ? ", which does not fit" : "")}.");
     }
 
     /// <summary>Pin count.</summary>
@@ -26,11 +26,11 @@ public static class FactorSentences
 
     /// <summary>Pitch.</summary>
     public static string Pitch(double seen, IReadOnlyList<double> listed) =>
-        listed.Count == 0 ? Text($"{seen} mm pitch; its pitch is not known here.") : Text($"{seen} mm pitch measured; it has {Join(listed)} mm.");
+        listed.Count == 0 ? Text($"{seen:0.###} mm pitch; its pitch is not known here.") : Text($"{seen:0.###} mm pitch measured; it has {Join(listed)} mm.");
 
     /// <summary>Height.</summary>
     public static string Height(double seen, IReadOnlyList<double> listed) =>
-        listed.Count == 0 ? Text($"{seen} mm high; its height is not known here.") : Text($"{seen} mm high; {Join(listed)} mm is listed.");
+        listed.Count == 0 ? Text($"{seen:0.###} mm high; its height is not known here.") : Text($"{seen:0.###} mm high; {Join(listed)} mm is listed.");
 
     /// <summary>Bus address.</summary>
     public static string Address(int seen, IReadOnlyList<int> listed, IReadOnlyList<int> examples) =>

@@ -5,7 +5,7 @@ using Lidoff.Telling.Reporting;
 
 namespace Lidoff.Telling.Sections;
 
-/// <summary>The cautions of what was done to the specimen, and the house wording that goes with all of them.</summary>
+/// <summary>The house wording of cautions, for a report that tells of no step and no cell; beside these it stands where they are told.</summary>
 public sealed class CautionsSection : IReportSection
 {
     /// <inheritdoc/>
@@ -15,11 +15,9 @@ public sealed class CautionsSection : IReportSection
     public int Place => 50;
 
     /// <inheritdoc/>
-    public Section? Build(ReportContext context)
-    {
-        var said = context.View.Live<StepSighting>().SelectMany(step => Cautions.For(step.Value.Act))
-            .Concat(context.View.Live<CellSighting>().SelectMany(cell => Cautions.For(cell.Value)))
-            .Distinct().ToList();
-        return new("take-care", "Take care", [Paragraph.Of(Cautions.House), .. said.Select(caution => new Documents.Caution(caution.Say))]);
-    }
+    public Section? Build(ReportContext context) => Bite(context) ? null : new("take-care", "Take care", [Paragraph.Of(Cautions.House)]);
+
+    /// <summary>True where the section on the opening prints cautions.</summary>
+    internal static bool Bite(ReportContext context) => context.View.Live<StepSighting>().Any(step => Cautions.For(step.Value.Act).Count > 0)
+        || context.View.Live<CellSighting>().Any(cell => Cautions.For(cell.Value).Count > 0);
 }

@@ -60,12 +60,20 @@ public sealed class EntriesSection : IReportSection
         : Find<SpotSighting>(id, context) is { } spot ? $"spot {spot.Spot}{(spot.Role.Length > 0 ? ": " + spot.Role : "")}."
         : Find<Claims.ClaimWritten>(id, context) is { } claim ? $"claim {claim.Name}: {claim.Text}"
         : Find<Reckoning.Bound.ReckonBinding>(id, context) is { } reckoning ? $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}."
-        : Find<Naming.Kinds.IdentityDecision>(id, context) is { } decision ? $"decision on {decision.Spot}: {decision.Verdict.ToString().ToLowerInvariant()}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}."
+        : Find<Naming.Kinds.IdentityDecision>(id, context) is { } decision ? $"decision on {decision.Spot}: {Says(decision.Verdict)}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}."
         : Find<Tracing.Kinds.PinsSighting>(id, context) is { } pins ? $"pins of {pins.Spot}: {pins.Count?.ToString(CultureInfo.InvariantCulture) ?? "not counted"}{(pins.Ground.Count > 0 ? ", on ground " + string.Join(", ", pins.Ground) : "")}."
         : Find<Tracing.Kinds.BusSighting>(id, context) is { } bus ? string.Create(CultureInfo.InvariantCulture, $"{bus.Spot} answered on a bus{(bus.Address is { } address ? $" at 0x{address:x2}" : "")}.")
+        : Find<Tracing.Kinds.IdentitySighting>(id, context) is { } identity ? string.Create(CultureInfo.InvariantCulture, $"{(identity.Spot.Length > 0 ? identity.Spot : "a part")} returned 0x{identity.Value:x2} from register 0x{identity.Register:x2}.")
         : Find<Tracing.Kinds.SupplySighting>(id, context) is { } supply ? string.Create(CultureInfo.InvariantCulture, $"supply of {supply.Spot}: {supply.V:0.###} ± {supply.UV:0.###} V.")
         : Find<Opening.Kinds.MassSighting>(id, context) is { } mass ? string.Create(CultureInfo.InvariantCulture, $"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.###} ± {mass.UG:0.###} g.")
         : "as written.";
+
+    private static string Says(Naming.Kinds.Verdict verdict) => verdict switch
+    {
+        Naming.Kinds.Verdict.Accept => "accepted as",
+        Naming.Kinds.Verdict.Reject => "rejected",
+        _ => "not in any list",
+    };
 
     private static ReportPicture? Picture(EntryId id, ReportContext context)
     {

@@ -1,11 +1,12 @@
 using System.Globalization;
+using Lidoff.Opening.Cautioning;
 using Lidoff.Opening.Kinds;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Reporting;
 
 namespace Lidoff.Telling.Sections;
 
-/// <summary>The specimens, how they behaved before anything was opened, and each step with what it destroyed.</summary>
+/// <summary>The specimens, how they behaved before anything was opened, the cautions of what was done, each step with what it destroyed, and the cell.</summary>
 public sealed class OpeningSection : IReportSection
 {
     /// <inheritdoc/>
@@ -19,11 +20,7 @@ public sealed class OpeningSection : IReportSection
     {
         var blocks = new List<Block>();
         var specimens = context.View.Live<SpecimenSighting>();
-        if (specimens.Count > 0)
-        {
-            blocks.Add(new Listing([.. specimens.Select(each => (IReadOnlyList<Inline>)[new TextRun($"Specimen {each.Value.Specimen}{(each.Value.Says.Length > 0 ? ": " + each.Value.Says : "")}.")])]));
-        }
-
+        if (specimens.Count > 0) blocks.Add(Lines(specimens.Select(each => Specimen(each.Value))));
         var states = context.View.Live<StateSighting>();
         if (states.Count > 0)
         {
@@ -35,17 +32,51 @@ public sealed class OpeningSection : IReportSection
         }
 
         var steps = context.View.Live<StepSighting>();
+        var cells = context.View.Live<CellSighting>();
+        // Cautions stand before the steps: whoever works along reads them first.
+        if (CautionsSection.Bite(context)) blocks.Add(Paragraph.Of(Cautions.House));
+        blocks.AddRange(BySteps(steps).Concat(cells.SelectMany(each => Cautions.For(each.Value)).Distinct().Select(caution => new Documents.Caution(caution.Say))));
         if (steps.Count > 0)
         {
+            // The specimen gets no column of its own: a narrow page has room for five.
             blocks.Add(Table(
                 "Steps, in the order they were noted",
-                ["Step", "Tool", "Minutes", "What it destroyed"],
-                steps.Select(each => new[] { each.Value.Does, each.Value.Tool, Number(each.Value.Minutes), each.Value.Destroys.Length > 0 ? each.Value.Destroys : "nothing that was said" }),
-                2));
+                ["No.", "Step", "Tool", "Minutes", "What it destroyed"],
+                steps.Select((each, i) => new[]
+                {
+                    Joined(Number(i + 1), each.Specimen), each.Value.Does, Joined(each.Value.Tool, each.Value.Setting), Number(each.Value.Minutes),
+                    each.Value.Destroys.Length > 0 ? each.Value.Destroys : "nothing that was said",
+                }),
+                3));
         }
 
+        if (cells.Count > 0) blocks.Add(Lines(cells.Select(each => Cell(each.Value))));
         return blocks.Count == 0 ? null : new("opening", "The specimens and how they were opened", blocks);
     }
+
+    /// <summary>Each caution once, with the numbers of the steps it belongs to.</summary>
+    private static IEnumerable<Block> BySteps(IReadOnlyList<Evidence.Folding.Sighting<StepSighting>> steps) => steps
+        .SelectMany((step, i) => Cautions.For(step.Value.Act).Select(caution => (caution, Number: i + 1)))
+        .GroupBy(pair => pair.caution)
+        .Select(group => new Documents.Caution($"{(group.Count() == 1 ? "Step" : "Steps")} {string.Join(", ", group.Select(pair => Number(pair.Number)))}: {group.Key.Say}"));
+
+    private static string Specimen(SpecimenSighting specimen) =>
+        $"Specimen {Joined(specimen.Specimen, specimen.Revision)}{(specimen.Says.Length > 0 ? ": " + specimen.Says : "")}{(specimen.MassG is { } mass ? $"; {Number(mass)} ± {Number(specimen.UG)} g" : "")}.";
+
+    private static string Cell(CellSighting cell)
+    {
+        var facts = new List<string>();
+        if (cell.Printed.Length > 0) facts.Add($"printed “{cell.Printed}”");
+        if (cell.Volts is { } volts) facts.Add($"{Number(volts)} ± {Number(cell.UV)} V at its wires");
+        if (cell.Ohms is { } ohms) facts.Add($"{Number(ohms)} Ω inside");
+        if (cell.Mm.Count > 0) facts.Add($"{string.Join(" × ", cell.Mm.Select(mm => Number(mm)))} mm, each ± {Number(cell.UMm)}");
+        if (cell.Wires is { } wires) facts.Add($"{Number(wires)} wires");
+        if (cell.Connected is { } connected) facts.Add(connected ? "still connected" : "disconnected");
+        if (cell.Damaged is { } damaged) facts.Add(damaged ? "damaged" : "not damaged");
+        return $"The cell{(cell.Spot.Length > 0 ? " " + cell.Spot : "")}: {string.Join("; ", facts)}.";
+    }
+
+    private static Listing Lines(IEnumerable<string> lines) => new([.. lines.Select(line => (IReadOnlyList<Inline>)[new TextRun(line)])]);
 
     private static Table Table(string caption, IReadOnlyList<string> headings, IEnumerable<string[]> rows, int numberColumn) => new(
         caption,
@@ -55,6 +86,8 @@ public sealed class OpeningSection : IReportSection
 
     private static string Microamperes(StateSighting state) => state.CurrentUa is not { } current ? ""
         : state.UUa is { } u ? Number(current) + " ± " + Number(u) : Number(current);
+
+    private static string Joined(params string[] words) => string.Join(", ", words.Where(word => word.Length > 0));
 
     private static string Number(double? value) => value?.ToString("0.###", CultureInfo.InvariantCulture) ?? "";
 }

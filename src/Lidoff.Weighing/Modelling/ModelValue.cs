@@ -38,8 +38,11 @@ public sealed record ModelValue(
     string? Missing)
 {
     /// <summary>A reference that leads nowhere, with the sentence that says why.</summary>
-    public static ModelValue Lost(string reference, string why) =>
-        new(reference, reference, null, double.NaN, double.NaN, Units.One, null, null, Grade.E0, [], [], "", why);
+    public static ModelValue Lost(string reference, string why) => Lost(reference, reference, why);
+
+    /// <summary>The same for a reference whose meaning is plain: <paramref name="says"/> is what it would have been, in words.</summary>
+    public static ModelValue Lost(string reference, string says, string why) =>
+        new(reference, says, null, double.NaN, double.NaN, Units.One, null, null, Grade.E0, [], [], "", why);
 
     /// <summary>A number. <paramref name="low"/> and <paramref name="high"/> are its 90 % interval.</summary>
     public static ModelValue Of(string reference, string says, Uncertain number, double low, double high, Unit unit, Grade grade, IEnumerable<EntryId> restsOn, IEnumerable<string> because, string source = "") =>

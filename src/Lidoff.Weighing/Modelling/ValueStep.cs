@@ -52,7 +52,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         if (belief.Readings.Count == 0)
         {
             var known = tables.Lengths.About(spot, reads).Select(each => each.Value.What).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
-            return ModelValue.Lost(key, belief.Problems.Count > 0 ? belief.Problems[0] : WeighingSentences.NoLength(spot, what, known));
+            return ModelValue.Lost(key, $"{what} of {spot}", belief.Problems.Count > 0 ? belief.Problems[0] : WeighingSentences.NoLength(spot, what, known));
         }
 
         var value = CombinedLength.Of(belief.Readings);
@@ -67,14 +67,14 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     private ModelValue Body(string key, string spot, string which, IReads reads)
     {
         var bodies = tables.Bodies.About(spot, reads);
-        if (bodies.Count == 0 || which is not ("length" or "width" or "height")) return ModelValue.Lost(key, WeighingSentences.Nothing("body " + which, spot));
+        if (bodies.Count == 0 || which is not ("length" or "width" or "height")) return ModelValue.Lost(key, $"body {which} of {spot}", WeighingSentences.Nothing("body " + which, spot));
         var values = bodies.Select(body => which switch
         {
             "length" => body.Value.LengthMm,
             "width" => body.Value.WidthMm,
             _ => body.Value.HeightMm ?? double.NaN,
         }).Where(double.IsFinite).ToList();
-        if (values.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("body " + which, spot));
+        if (values.Count == 0) return ModelValue.Lost(key, $"body {which} of {spot}", WeighingSentences.Nothing("body " + which, spot));
         var (mm, u) = (values.Average(), bodies.Max(body => body.Value.UMm));
         return Symmetric(key, $"body {which} of {spot}", mm, u, bodies.Select(body => body.Id));
     }
@@ -83,14 +83,14 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     {
         var pitches = tables.Pitches.About(spot, reads);
         return pitches.Count == 0
-            ? ModelValue.Lost(key, WeighingSentences.Nothing("pitch", spot))
+            ? ModelValue.Lost(key, $"pitch of {spot}", WeighingSentences.Nothing("pitch", spot))
             : Symmetric(key, $"pitch of {spot}", pitches.Average(pitch => pitch.Value.Mm), pitches.Max(pitch => pitch.Value.UMm), pitches.Select(pitch => pitch.Id));
     }
 
     private ModelValue Part(string key, string spot, IReads reads)
     {
         var answer = reads.Read(identities, spot);
-        if (!answer.Asked) return ModelValue.Lost(key, WeighingSentences.NothingToName(spot));
+        if (!answer.Asked) return ModelValue.Lost(key, $"part at {spot}", WeighingSentences.NothingToName(spot));
         List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
         if (answer.Local.Candidates.Count > 0)
         {
@@ -105,14 +105,14 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     private ModelValue Mark(string key, string spot, IReads reads)
     {
         var marks = tables.Marks.About(spot, reads);
-        if (marks.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("mark", spot));
+        if (marks.Count == 0) return ModelValue.Lost(key, $"mark on {spot}", WeighingSentences.Nothing("mark", spot));
         return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, marks[^1].Value.Text, null, Grade.E2, [marks[^1].Id], [], "", null);
     }
 
     private ModelValue Mass(string key, string spot, IReads reads)
     {
         var masses = tables.Masses.About(spot, reads);
-        if (masses.Count == 0) return ModelValue.Lost(key, WeighingSentences.Nothing("mass", spot));
+        if (masses.Count == 0) return ModelValue.Lost(key, $"mass of {spot}", WeighingSentences.Nothing("mass", spot));
         var (g, u) = (masses[^1].Value.G, masses[^1].Value.UG);
         var number = Uncertain.Normal(g * 1e-3, u * 1e-3, key);
         return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [masses[^1].Id], ["put on a scale"]);
@@ -121,7 +121,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     private ModelValue Reckoning(string key, string designator, IReads reads)
     {
         var bound = reads.Read(reckonings, designator);
-        if (bound is null) return ModelValue.Lost(key, WeighingSentences.NoReckoning(designator));
+        if (bound is null) return ModelValue.Lost(key, $"reckoning {designator}", WeighingSentences.NoReckoning(designator));
         if (bound.Result is not { } result) return ModelValue.Lost(key, bound.Faults[0].Say);
         List<string> because = [.. result.Inputs.Select(input => input.Assumed
             ? $"{input.Input.Key}: {QuantityText.Value(input.Value.Value, input.Input.Unit)} (assumed)"
