@@ -31,11 +31,20 @@ public sealed class DemoTests : IDisposable
 
         Assert.Equal("nRF52832", dossier.Model.Identity("U1").Says);
         Assert.Equal("not in any list", dossier.Model.Identity("U4").Says);
+        // Its mark was misread (5 for S), and its identity register says the same part.
+        Assert.Equal("W25Q32", dossier.Model.Identity("U2").Says);
         var states = dossier.Claims.ToDictionary(claim => claim.Name, claim => claim.State);
-        Assert.Equal([ClaimState.Same, ClaimState.Flipped, ClaimState.Outside, ClaimState.Same, ClaimState.Same, ClaimState.Lost], states.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value));
+        Assert.Equal([ClaimState.Same, ClaimState.Flipped, ClaimState.Outside, ClaimState.Same, ClaimState.Same, ClaimState.Lost, ClaimState.Outside, ClaimState.Same], states.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value));
         var quarrel = Assert.Single(QuarrelBook.Find(dossier.Session.View, dossier.Model));
         Assert.Equal("width of S1 cannot be 3.02 ± 0.02 mm and 3.2 ± 0.01 mm.", quarrel.Say);
         Assert.True(Verifier.Run(workspace).Value.Ok);
+
+        // The ways of the rendered cable stand 1.25 mm apart, and the reckoning bound to the measured connector finds that.
+        var pitch = dossier.Model.Value("reckoning:R5");
+        Assert.InRange(Brindle.MainTop().Parts.Single(part => part.Spot == "J1").PitchMm, pitch.Low * 1e3, pitch.High * 1e3);
+        var spots = dossier.Session.View.Live<SpotSighting>().Select(spot => spot.Value.Spot).ToList();
+        Assert.All(Brindle.MainTop().Parts.Concat(Brindle.LampTop().Parts), part => Assert.Contains(part.Spot, spots));
+        Assert.All(dossier.Session.View.Live<SpotSighting>(), spot => Assert.NotEmpty(spot.Value.Role));
     }
 
     [Fact]

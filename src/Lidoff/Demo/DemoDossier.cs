@@ -41,10 +41,10 @@ public static class DemoDossier
         var faults = new List<Fault>();
         faults.AddRange(Add(workspace, dossier, main, DemoLines.MainPicture));
         faults.AddRange(Add(workspace, dossier, lamp, DemoLines.LampPicture));
-        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(main, lamp)));
+        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(main, lamp), DemoLines.FirstDay));
         if (faults.Count == 0) faults.AddRange(dossier.Append([Publication(dossier)]).Faults);
         // After publishing, a reading turns out to have been written down wrongly: the claims on it must now say so.
-        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.Later(Swapped(dossier))));
+        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.Later(Swapped(dossier)), DemoLines.LaterDay));
         return faults.Count == 0 ? true : Outcome<bool>.Failed(faults);
     }
 
@@ -56,9 +56,9 @@ public static class DemoDossier
         return FileTaking.Take(workspace, dossier.Session, picture, name, "demo", FileRecognisers.Found()).Faults;
     }
 
-    private static IReadOnlyList<Fault> Note(Workspace workspace, OpenDossier dossier, IReadOnlyList<string> lines)
+    private static IReadOnlyList<Fault> Note(Workspace workspace, OpenDossier dossier, IReadOnlyList<string> lines, DateTimeOffset day)
     {
-        var batch = new NoteReader(Desk.Kinds, prefix => workspace.Store.Find(Name, prefix)).Read(Name, Encoding.UTF8.GetBytes(string.Join('\n', lines)), "the demo");
+        var batch = new NoteReader(Desk.Kinds, prefix => workspace.Store.Find(Name, prefix)).Read(Name, Encoding.UTF8.GetBytes(string.Join('\n', DemoLines.Seen(lines, day))), "the demo");
         var faults = batch.Lines.SelectMany(line => line.Faults).ToList();
         return faults.Count > 0 ? faults : dossier.Append(batch.Drafts).Faults;
     }
