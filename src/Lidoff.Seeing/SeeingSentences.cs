@@ -62,9 +62,6 @@ public static class SeeingSentences
     /// <summary>A key of a job that means nothing here.</summary>
     public static string UnknownKey(string key) => $"The job's key {Quoted(key)} is not known and was left out.";
 
-    /// <summary>The job file cannot be read.</summary>
-    public static string NoJob(string path, string why) => $"The job {Quoted(path)} cannot be read: {why}";
-
     /// <summary>One measured length in words.</summary>
     public static string Result(MeasuredLength length) =>
         $"{length.Id}: {Number(length.ValueMm, 4)} mm, 90 % between {Number(length.LowMm, 4)} and {Number(length.HighMm, 4)} mm"

@@ -34,12 +34,7 @@ public static class Desk
     }
 
     /// <summary>Opens the workspace of a folder. The writer's seed is drawn here, at the program's edge, and nowhere else.</summary>
-    public static Outcome<Workspace> OpenFolder(Seat seat, string folder)
-    {
-        Span<byte> seed = stackalloc byte[32];
-        RandomNumberGenerator.Fill(seed);
-        return Workspace.Open(folder, new WriterSeed(seed), seat.Clock);
-    }
+    public static Outcome<Workspace> OpenFolder(Seat seat, string folder) => Workspace.Open(folder, seat.Writers?.Invoke() ?? DrawnSeed(), seat.Clock);
 
     /// <summary>Works on the workspace of a call, which must be there, and closes it.</summary>
     public static int Within(Seat seat, ParseResult parsed, Func<Workspace, int> work)
@@ -55,6 +50,13 @@ public static class Desk
         var session = DossierSession.Open(workspace, dossier, Kinds);
         return session.Ok ? work(workspace, session.Value) : Refuse(seat, session.Faults);
     });
+
+    private static WriterSeed DrawnSeed()
+    {
+        Span<byte> seed = stackalloc byte[32];
+        RandomNumberGenerator.Fill(seed);
+        return new(seed);
+    }
 
     /// <summary>Says faults and gives the exit code of a refused whole.</summary>
     public static int Refuse(Seat seat, IReadOnlyList<Fault> faults)

@@ -61,6 +61,10 @@ public static class LidoffProgram
             return ExitCodes.Usage;
         }
 
-        return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null }, stop);
+        // The parser itself only prints help; that goes over the seat like everything else.
+        using var help = new StringWriter { NewLine = "\n" };
+        var code = await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null, Output = help }, stop);
+        if (help.ToString().TrimEnd() is { Length: > 0 } words) seat.Talk.Line(words);
+        return code;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Lidoff.Evidence.Entries;
 using Lidoff.Talking;
 
 namespace Lidoff;
@@ -10,13 +11,15 @@ namespace Lidoff;
 /// <param name="WorkingFolder">What relative file arguments start from.</param>
 /// <param name="DefaultWorkspace">The user's data folder, used without <c>--workspace</c>.</param>
 /// <param name="WorkspaceOption">The <c>--workspace</c> option every command has.</param>
+/// <param name="Writers">What makes each writer itself, another one at each call; null draws it at random, as the program does.</param>
 public sealed record Seat(
     ITalk Talk,
     TimeProvider Clock,
     string ProgramFolder,
     string WorkingFolder,
     string DefaultWorkspace,
-    Option<string?> WorkspaceOption)
+    Option<string?> WorkspaceOption,
+    Func<WriterSeed>? Writers = null)
 {
     /// <summary>The workspace folder of this call, absolute.</summary>
     public string WorkspaceFolder(ParseResult parsed) =>

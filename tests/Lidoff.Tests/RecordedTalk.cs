@@ -14,9 +14,9 @@ internal sealed class RecordedTalk : ITalk
 
     public Stream Input { get; init; } = Stream.Null;
 
-    public void Say(string line) => Said.Add(line);
+    public void Say(string line) => Said.Add(SafeWords.Of(line));
 
-    public void Line(string line) => Out.Add(line);
+    public void Line(string line) => Out.Add(SafeWords.Of(line));
 
     public void Json(Action<Utf8JsonWriter> write)
     {

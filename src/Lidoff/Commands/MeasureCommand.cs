@@ -28,7 +28,7 @@ public sealed class MeasureCommand : ILidoffCommand
 
     private static int Run(string path, bool asJson, Seat seat)
     {
-        var read = Bytes(path, seat).Then(bytes => MeasureJobReader.Read(bytes));
+        var read = InputFiles.Lines(seat, path).Then(bytes => MeasureJobReader.Read(bytes));
         if (!read.Ok) return Refused(seat, read.Faults);
         var job = read.Value;
         foreach (var key in job.UnknownKeys) seat.Talk.Say(SeeingSentences.UnknownKey(key));
@@ -40,21 +40,6 @@ public sealed class MeasureCommand : ILidoffCommand
         if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
         else foreach (var target in measured.Value) Show(target, seat);
         return measured.Value.All(target => target.Length.Ok) ? ExitCodes.Done : ExitCodes.Look;
-    }
-
-    private static Outcome<byte[]> Bytes(string path, Seat seat)
-    {
-        try
-        {
-            if (path != "-") return File.ReadAllBytes(seat.PathOf(path));
-            using var copy = new MemoryStream();
-            seat.Talk.Input.CopyTo(copy);
-            return copy.ToArray();
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new Fault(path, "a job file that can be read", SeeingSentences.NoJob(path, failure.Message));
-        }
     }
 
     /// <summary>A relative name starts from the job file's folder, or, where nothing lies there, from the folder one works in.</summary>

@@ -23,7 +23,7 @@ public sealed class ConsoleTalk : ITalk, IDisposable
     /// <inheritdoc/>
     public void Say(string line)
     {
-        errors.Write(Encoding.UTF8.GetBytes(line + "\n"));
+        errors.Write(Encoding.UTF8.GetBytes(SafeWords.Of(line) + "\n"));
         errors.Flush();
     }
 
@@ -44,7 +44,7 @@ public sealed class ConsoleTalk : ITalk, IDisposable
     /// <inheritdoc/>
     public void Line(string line)
     {
-        output.Write(Encoding.UTF8.GetBytes(line + "\n"));
+        output.Write(Encoding.UTF8.GetBytes(SafeWords.Of(line) + "\n"));
         output.Flush();
     }
 
