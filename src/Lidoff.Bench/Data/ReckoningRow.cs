@@ -11,6 +11,7 @@ namespace Lidoff.Bench.Data;
 /// <param name="Maturity">"experimental", "checked" or "validated".</param>
 /// <param name="Shares">Where its doubt comes from, largest first: "sleep current 71 %".</param>
 /// <param name="Source">The formula's source.</param>
+/// <param name="Because">Sentences of how it came about: inputs with their values, readings, warnings. Empty where nothing is to be said.</param>
 /// <param name="Cautions">Sentences of caution.</param>
 public sealed record ReckoningRow(
     string Name,
@@ -20,4 +21,5 @@ public sealed record ReckoningRow(
     string Maturity,
     ValueList<string> Shares,
     string Source,
+    ValueList<string> Because,
     ValueList<string> Cautions);

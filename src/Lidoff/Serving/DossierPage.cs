@@ -111,23 +111,25 @@ internal sealed class DossierPage(OpenDossier dossier)
     {
         foreach (var name in view.Live<ReckonBinding>().Select(binding => binding.Value.Reckoning).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance))
         {
-            var bound = model.Reckoning(name);
             var value = model.Value("reckoning:" + name);
-            yield return Number(name + ": " + value.Says, value, bound?.Result is { } result ? ReckonJson.Word(result.Info.Maturity) : "", bound?.Result is { } counted
-                ? counted.Value.Shares.Where(share => share.Share >= 0.01).OrderByDescending(share => share.Share).Select(share => Text($"{share.Input} {share.Share * 100:0} %"))
-                : []);
+            yield return Number(name + ": " + value.Says, value, model.Reckoning(name)?.Result);
         }
 
         foreach (var reference in view.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance))
         {
             var value = model.Value(reference);
-            yield return Number(value.Says, value, "", []);
+            yield return Number(value.Says, value, null);
         }
     }
 
-    private static ReckoningRow Number(string name, ModelValue value, string maturity, IEnumerable<string> shares) => value.Missing is { } missing
-        ? new(name, "unknown", "", value.Grade, maturity, [], "", [missing])
-        : new(name, ReportContext.Print(value), ReportContext.Interval(value), value.Grade, maturity, [.. shares], value.Source, [.. value.Because]);
+    private static ReckoningRow Number(string name, ModelValue value, ReckonResult? counted)
+    {
+        var maturity = counted is null ? "" : ReckonJson.Word(counted.Info.Maturity);
+        if (value.Missing is { } missing) return new(name, "unknown", "", value.Grade, maturity, [], "", [], [missing]);
+        var cautions = counted?.Cautions ?? [];
+        var shares = (counted?.Value.Shares ?? []).Where(share => share.Share >= 0.01).OrderByDescending(share => share.Share).Select(share => Text($"{share.Input} {share.Share * 100:0} %"));
+        return new(name, ReportContext.Print(value), ReportContext.Interval(value), value.Grade, maturity, [.. shares], value.Source, [.. value.Because.Except(cautions)], cautions);
+    }
 
     private static ClaimRow Claim(Claim claim) => new(
         claim.Name,

@@ -23,8 +23,8 @@ public sealed class PageTests
         string[] said =
         [
             "Brindle, a bark counter for a dog's collar (invented)", "412 entries", "collar-board-front.jpg", "6000 × 4000 px, 8.42 MB", "52.3 px/mm ± 0.4 %", bench.Tiles.Thumbnails.Keys.First(),
-            "N52832", "nRF52832", "Nordic Semiconductor", "0.96", "none of these", "0.02", "+31.2", "−0.4", "Settled to the family only.", "Nothing was asked about it yet.",
-            "103 h", "74 to 144 h", "E3", "two independent lines", "sleep current 71 %", "checked", "Capacity is as printed, not as measured.", "stale: moved", "14 entries",
+            "N52832", "nRF52832", "Nordic Semiconductor", "0.96", "none of these", "0.02", "+31.2", "−0.4", "Settled to the family only.", "Nothing was seen yet that could name it.",
+            "103 h", "74 to 144 h", "E3", "two independent lines", "sleep current 71 %", "checked", "<li><bdi>capacity: 310 mAh</bdi></li>", "<b>Caution:</b> <bdi>Capacity is as printed, not as measured.</bdi>", "stale: moved", "14 entries",
         ];
         Assert.All(said, s => Assert.Contains(s, html, StringComparison.Ordinal));
     }
@@ -49,6 +49,8 @@ public sealed class PageTests
     public async Task A_dossier_that_is_not_there_is_said()
     {
         await using var bench = await RunningBench.LoggedIn();
-        Assert.Contains("There is no dossier named <bdi>&lt;script&gt;</bdi>", await bench.Page("/dossiers/%3Cscript%3E"), StringComparison.Ordinal);
+        using var answer = await bench.Get("/dossiers/%3Cscript%3E");
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, answer.StatusCode);
+        Assert.Contains("There is no dossier named <bdi>&lt;script&gt;</bdi>", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 }

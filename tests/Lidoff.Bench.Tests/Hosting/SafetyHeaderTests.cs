@@ -11,7 +11,7 @@ public sealed partial class SafetyHeaderTests
         var hash = bench.Tiles.Thumbnails.Keys.First();
         (string Path, string? Host, string Cookie, int Status)[] asks =
         [
-            ("/", null, bench.Cookie, 200), ("/dossiers/brindle", null, bench.Cookie, 200), ("/files/" + hash, null, bench.Cookie, 200), ("/dossiers/none", null, bench.Cookie, 200),
+            ("/", null, bench.Cookie, 200), ("/dossiers/brindle", null, bench.Cookie, 200), ("/files/" + hash, null, bench.Cookie, 200), ("/dossiers/none", null, bench.Cookie, 404),
             ("/_framework/blazor.web.js", null, bench.Cookie, 200), ("/nothing/at/all", null, bench.Cookie, 404), ("/", "evil.example", bench.Cookie, 400), ("/", null, "", 401),
         ];
         foreach (var (path, host, cookie, status) in asks)

@@ -46,8 +46,8 @@ public static class Samples
                 new("J2", "flat cable between the boards", [], "18.7 mm over 14 ways", "", [], 0, 0),
             ],
             [
-                new("runtime", "103 h", "74 to 144 h", Grade.E3, "checked", ["sleep current 71 %", "capacity 22 %"], "charge over mean current", ["Capacity is as printed, not as measured."]),
-                new("flat cable pitch", "1.25 mm", "1.24 to 1.26 mm", Grade.E2, "validated", ["width 88 %"], "span over ways less one", []),
+                new("runtime", "103 h", "74 to 144 h", Grade.E3, "checked", ["sleep current 71 %", "capacity 22 %"], "charge over mean current", ["capacity: 310 mAh"], ["Capacity is as printed, not as measured."]),
+                new("flat cable pitch", "1.25 mm", "1.24 to 1.26 mm", Grade.E2, "validated", ["width 88 %"], "span over ways less one", [], []),
             ],
             [
                 new("C1", "It runs four days, give or take one and a half, and the sleep current decides.", Grade.E3, "same", 14),
@@ -69,7 +69,7 @@ public static class Samples
             new("U<9>", "</li><script>", [HostileMark, "\u05D0\u05D1\u05D2 123", new string('A', 10_000)], "", "part",
                 [new("'onmouseover='alert(1)", "\u2028", 0.9999, [new("<i>", -3, "<u>")])], 0, 0.00001),
         ],
-        [new("<script>", "1", "0 to 2", Grade.E0, "checked", ["<s>"], "<t>", ["<v>"])],
+        [new("<script>", "1", "0 to 2", Grade.E0, "checked", ["<s>"], "<t>", ["<v>"], ["<v>"])],
         [new("C<1>", "<script>alert('claim')</script>", Grade.E1, "flipped", 1)]);
 
     private static byte[] Drawing(string board, string copper) => Encoding.UTF8.GetBytes(
