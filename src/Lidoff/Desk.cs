@@ -20,6 +20,7 @@ public static class Desk
         typeof(Naming.Ranking.Ranker).Assembly,
         typeof(Tracing.Kinds.TouchKind).Assembly,
         typeof(Reckoning.Bound.ReckonKind).Assembly,
+        typeof(Weighing.Questions.QuestionKind).Assembly,
         typeof(Telling.Kinds.ClaimKind).Assembly,
     ]).Items);
 

@@ -30,6 +30,7 @@ public sealed class StepKind : EvidenceKind<StepSighting>
         new("minutes", "number", false, "how long it took, min"),
         new("destroys", "text", false, "what can no longer be seen or measured"),
         new("picture", "text", false, "file name, entry id or the first digits of the file's hash"),
+        new("plan", "text", false, "the plan that it carried out, such as P1"),
     ];
 
     /// <inheritdoc/>
@@ -43,6 +44,7 @@ public sealed class StepKind : EvidenceKind<StepSighting>
         var minutes = reader.OptionalNumber("minutes", NumberRange.NotNegative);
         var destroys = reader.OptionalText("destroys", 2_000) ?? "";
         var picture = reader.OptionalText("picture", 255) ?? "";
-        return reader.Done(() => new StepSighting(does, act, tool, setting, minutes, destroys, picture));
+        var plan = reader.OptionalText("plan", 40)?.Trim() ?? "";
+        return reader.Done(() => new StepSighting(does, act, tool, setting, minutes, destroys, picture, plan));
     }
 }

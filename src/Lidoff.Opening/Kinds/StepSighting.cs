@@ -10,5 +10,6 @@ namespace Lidoff.Opening.Kinds;
 /// <param name="Minutes">How long it took, min.</param>
 /// <param name="Destroys">What can no longer be seen or measured; empty when nothing was said to be lost.</param>
 /// <param name="Picture">File name, entry id or the first digits of a file's hash; empty when none was taken.</param>
+/// <param name="Plan">The plan that it carried out; empty when it was not planned.</param>
 public sealed record StepSighting(
-    string Does, StepAct Act, string Tool, string Setting, double? Minutes, string Destroys, string Picture);
+    string Does, StepAct Act, string Tool, string Setting, double? Minutes, string Destroys, string Picture, string Plan = "");

@@ -27,7 +27,7 @@ public sealed class SpotKind : EvidenceKind<SpotSighting>
         new("spot", "text", true, "its designator, such as U3"),
         new("role", "text", false, "what it is for"),
         new("why", "text", false, "why one thinks so"),
-        new("class", "text", false, "what sort of thing it is: chip, passive, connector, glue, antenna, seam …"),
+        new("class", "text", false, "what sort of thing it is, such as one of " + string.Join(", ", SpotClasses.Words)),
         new("picture", "text", false, "file name, entry id or the first digits of the file's hash; needed with point and box"),
         new("point", "point", false, "where it lies, px"),
         new("box", "list of numbers", false, "x, y, width and height, px, instead of point"),

@@ -32,6 +32,33 @@ public sealed class KindTests
     [InlineData("""{"spot":"U3","lines":[[[["NN",0.9]]]]}""", "\"lines[0][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
     public void A_bad_mark_gives_its_sentence(string line, string say) => Assert.Equal(say, Assert.Single(Refused(new MarkKind(), line)));
 
+    // The sorts of spots that the workbench promises to point at.
+    [Theory]
+    [InlineData("chip")]
+    [InlineData("passive")]
+    [InlineData("stiffener")]
+    [InlineData("glue")]
+    [InlineData("overmould")]
+    [InlineData("antenna")]
+    [InlineData("seam")]
+    [InlineData("connector")]
+    [InlineData("cell")]
+    [InlineData("electrode")]
+    [InlineData("crystal")]
+    [InlineData("strain relief")]
+    public void A_spot_can_be_of_every_sort_offered(string word)
+    {
+        Assert.Contains(word, SpotClasses.Words);
+        Assert.Equal(word, Read(new SpotKind(), $$"""{"spot":"{{SpotClasses.Find(word)!.Letters}}1","class":"{{word}}"}""").Class);
+    }
+
+    [Fact]
+    public void Sorts_of_spots_are_told_apart_and_their_letters_make_designators()
+    {
+        Assert.Equal(SpotClasses.Words.Distinct(), SpotClasses.Words);
+        Assert.All(SpotClasses.All, each => Assert.Matches("^[A-Z]{1,3}$", each.Letters));
+    }
+
     [Fact]
     public void The_contracts_body_line_reads()
     {

@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.TestSupport;
 using Lidoff.Tracing.Kinds;
 
@@ -19,6 +20,9 @@ public sealed class TracingKindTests
         { new PinsKind(), """{"spot":"U3","ground":["A4","B1"]}""" },
         { new SupplyKind(), """{"spot":"U3","pin":"48","v":3.0,"u_v":0.01}""" },
         { new NetKind(), """{"net":"VBAT","points":["U3.13","C4.1"],"why":"one pour"}""" },
+        { new RailKind(), """{"rail":"VSYS","v":3.3,"u_v":0.02,"from":"U2","to":["U1","U4"],"net":"VSYS","why":"coil beside it","dropped":false}""" },
+        { new PadKind(), """{"spot":"U3","pad":"13","name":"VDD","role":"power_in","side":"top","picture":"top.jpg","point":[120.5,80]}""" },
+        { new PadKind(), """{"pad":"TP5"}""" },
     };
 
     [Theory]
@@ -68,8 +72,29 @@ public sealed class TracingKindTests
             KindLines.Read(new NetKind(), """{"net":"VBAT","points":["U3.13"," C4.1 "]}"""));
     }
 
+    [Fact]
+    public void A_rail_drawn_by_hand_is_a_decision()
+    {
+        Assert.Equal(EntryRole.Decision, new RailKind().Role);
+        Assert.Equal(
+            new RailDrawn("VSYS", 3.3, null, "U2", ["U1", "U4"], "", "", false),
+            KindLines.Read(new RailKind(), """{"rail":"VSYS","v":3.3,"from":" U2","to":["U1 ","U4"]}"""));
+    }
+
+    [Fact]
+    public void A_pad_is_a_point_that_touches_can_name()
+    {
+        Assert.Equal(
+            new PadSighting("U3", "13", "VDD", "power_in", PadSide.Top, "top.jpg", new PicturePoint(120.5, 80)),
+            KindLines.Read(new PadKind(), """{"spot":"U3","pad":"13","name":"VDD","role":"power_in","side":"top","picture":"top.jpg","point":[120.5,80]}"""));
+        Assert.Equal("U3.13", KindLines.Read(new PadKind(), """{"spot":"U3","pad":"13"}""").Point.Text);
+        Assert.Equal("TP5", KindLines.Read(new PadKind(), """{"pad":"TP5"}""").Point.Text);
+    }
+
     public static TheoryData<IEvidenceKind, string, string[]> BadLines => new()
     {
+        { new RailKind(), """{"u_v":0.1,"from":"U2","to":["U1","U1","U2"]}""", ["\"rail\" is missing; it should be a text of 1 to 40 characters.", "\"v\" should be given when \"u_v\" is.", "\"to\" should be a list in which every spot stands once.", "\"to\" should be a list without the spot that makes the rail."] },
+        { new PadKind(), """{"spot":"U3","pad":"1/3","role":"power","point":[1,2]}""", ["\"role\" should be one of power_in, power_out, input, output, bidirectional, tri_state, open_collector, open_emitter, passive, no_connect, unspecified, but here it is \"power\".", "\"picture\" should be given when \"point\" is.", "\"pad\" should be letters and digits when \"spot\" is given."] },
         { new TouchKind(), """{"a":"U3.13"}""", ["\"b\" is missing; it should be a text of 1 to 40 characters.", "\"beep\" should be given, or one of ohms, volts, open."] },
         { new TouchKind(), """{"a":"GND","b":"GND","beep":true}""", ["\"b\" should be another point than \"a\"."] },
         { new TouchKind(), """{"a":"U3.1","b":"GND","beep":true,"open":true}""", ["\"open\" should be left out when the meter beeped or read ohms."] },

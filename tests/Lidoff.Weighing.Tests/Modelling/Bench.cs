@@ -21,6 +21,7 @@ internal sealed class Bench : IDisposable
     [
         typeof(IEvidenceKind).Assembly, typeof(Opening.Kinds.MassKind).Assembly, typeof(Seeing.Kinds.LengthKind).Assembly,
         typeof(Naming.Kinds.DecideKind).Assembly, typeof(Tracing.Kinds.TouchKind).Assembly, typeof(Reckoning.Bound.ReckonKind).Assembly,
+        typeof(Weighing.Questions.QuestionKind).Assembly,
     ]).Items);
 
     private static readonly Lazy<Ranker> Engine = new(() => new(new NamingCatalogue(
