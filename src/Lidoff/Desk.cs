@@ -1,28 +1,23 @@
 using System.CommandLine;
 using System.Security.Cryptography;
 using Lidoff.Evidence.Entries;
-using Lidoff.Evidence.Registering;
 using Lidoff.Evidence.Store;
 using Lidoff.Numbers.Failing;
+using Lidoff.Telling.Dossiers;
 
 namespace Lidoff;
 
 /// <summary>Opens what commands work on: the workspace of a call, its dossiers, and every evidence kind of every room.</summary>
 public static class Desk
 {
-    /// <summary>Every evidence kind, found by type.</summary>
-    public static EvidenceKinds Kinds { get; } = new(Registry.Of<IEvidenceKind>(kind => kind.Name,
-    [
-        typeof(IEvidenceKind).Assembly,
-        typeof(Catalogue.PartCatalogue).Assembly,
-        typeof(Opening.Kinds.SpecimenKind).Assembly,
-        typeof(Seeing.Kinds.PictureKind).Assembly,
-        typeof(Naming.Ranking.Ranker).Assembly,
-        typeof(Tracing.Kinds.TouchKind).Assembly,
-        typeof(Reckoning.Bound.ReckonKind).Assembly,
-        typeof(Weighing.Questions.QuestionKind).Assembly,
-        typeof(Telling.Kinds.ClaimKind).Assembly,
-    ]).Items);
+    /// <summary>Every evidence kind.</summary>
+    public static EvidenceKinds Kinds => DossierKinds.All;
+
+    /// <summary>Opens a dossier with its live model.</summary>
+    public static Outcome<OpenDossier> Dossier(Seat seat, Workspace workspace, string name) => OpenDossier.Open(workspace, name, Ranker(seat, workspace));
+
+    /// <summary>The naming engine of a workspace, made when a name is first asked for.</summary>
+    public static Lazy<Naming.Ranking.Ranker> Ranker(Seat seat, Workspace workspace) => OpenDossier.Ranker(Path.Combine(seat.ProgramFolder, "data", "catalogue"), workspace);
 
     /// <summary>Opens the workspace, making it where there is none.</summary>
     public static Outcome<Workspace> Open(Seat seat, ParseResult parsed) => OpenFolder(seat, seat.WorkspaceFolder(parsed));

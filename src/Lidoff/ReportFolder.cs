@@ -5,6 +5,7 @@ using Lidoff.Evidence.Entries;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Pictures;
+using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Reporting;
 using Lidoff.Telling.Writing;

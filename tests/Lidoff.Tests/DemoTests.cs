@@ -22,7 +22,7 @@ public sealed class DemoTests : IDisposable
         var seat = Seats.Of(new RecordedTalk(), folder.Path);
         using var workspace = Workspace.Open(folder["demo"], Seeds.Of("demo"), new SteppingClock()).Value;
         Assert.True(DemoDossier.LayOut(seat, workspace).Value);
-        var dossier = OpenDossier.Open(seat, workspace, DemoDossier.Name).Value;
+        var dossier = Desk.Dossier(seat, workspace, DemoDossier.Name).Value;
         var entries = dossier.Session.View.Entries.Count;
         Assert.False(DemoDossier.LayOut(seat, workspace).Value);
         dossier.Refresh();
@@ -53,7 +53,7 @@ public sealed class DemoTests : IDisposable
         var seat = Seats.Of(new RecordedTalk(), folder.Path);
         using var workspace = Workspace.Open(folder["demo"], Seeds.Of("demo"), new SteppingClock()).Value;
         DemoDossier.LayOut(seat, workspace);
-        var dossier = OpenDossier.Open(seat, workspace, DemoDossier.Name).Value;
+        var dossier = Desk.Dossier(seat, workspace, DemoDossier.Name).Value;
         var truth = Brindle.MainTop().Parts.Concat(Brindle.LampTop().Parts).ToDictionary(part => part.Spot);
         var clicked = dossier.Session.View.Live<LengthSighting>().Where(length => length.Value.InPicture is not null).Select(length => length.Value).ToList();
         Assert.Equal(5, clicked.Count);

@@ -3,6 +3,8 @@ using System.Net;
 using Lidoff.Bench.Components;
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Serving;
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Builder;
@@ -119,6 +121,10 @@ public static class BenchHost
         services.AddSingleton<IBenchData>(options.Data);
         services.AddSingleton(new LoginKey(options.Unguessable));
         services.AddSingleton<HeadsWatch>();
+        services.AddSingleton(options.Jobs ?? new JobDesk(options.Time));
+        services.AddSingleton<Acts>();
+        services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
+        services.AddScoped<Selection>();
         services.AddSingleton(options.Time);
         services.AddRouting();
         // Keys for this start alone, in memory: nothing is written to the user's folders.

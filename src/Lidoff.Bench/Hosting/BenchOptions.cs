@@ -1,4 +1,5 @@
 using Lidoff.Bench.Data;
+using Lidoff.Evidence.Working;
 
 namespace Lidoff.Bench.Hosting;
 
@@ -22,6 +23,9 @@ public sealed record BenchOptions
 
     /// <summary>Thumbnails and tiles; null (default): pictures are listed without them.</summary>
     public ITileSource? Tiles { get; init; }
+
+    /// <summary>Where long work is listed and can be stopped. Default: a desk of its own.</summary>
+    public JobDesk? Jobs { get; init; }
 
     /// <summary>Clock. Default: the system's.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;

@@ -23,6 +23,8 @@ internal static class BenchSentences
 
     public const string NoName = "The file came without a name; send it as ?name=…";
 
+    public const string NoRoomForDossier = "No dossier could be begun; begin one with `lidoff new NAME`, then drop the file there.";
+
     public const string BrokenOff = "The file broke off before its end; nothing of it was kept.";
 
     public const string OurFault = "Something went wrong in Lidoff itself. Nothing that was stored is lost; the command line says more.";

@@ -28,6 +28,9 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
         return new Listening(this, moved);
     }
 
+    /// <summary>Looks now, from a thread of its own: this process has just stored something, and its pages should not wait for the clock.</summary>
+    public void Poke() => _ = Task.Run(Look);
+
     public void Dispose()
     {
         lock (gate)

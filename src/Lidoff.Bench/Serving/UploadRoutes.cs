@@ -1,6 +1,10 @@
+using System.Globalization;
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Showing;
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -15,9 +19,15 @@ namespace Lidoff.Bench.Serving;
 /// </summary>
 internal static class UploadRoutes
 {
-    public static void MapUploads(this IEndpointRouteBuilder routes) => routes.MapPost("/dossiers/{dossier}/files", Upload).DisableAntiforgery();
+    public static void MapUploads(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/dossiers/{dossier}/files", Upload).DisableAntiforgery();
+        // A picture dropped on an empty bench begins a dossier: nobody should have to name a thing before looking at it.
+        routes.MapPost("/files", (HttpContext context, IBenchData data, BenchOptions options, Acts acts, IAntiforgery antiforgery) =>
+            Upload("", context, data, options, acts, antiforgery)).DisableAntiforgery();
+    }
 
-    private static async Task Upload(string dossier, HttpContext context, IBenchData data, BenchOptions options, IAntiforgery antiforgery)
+    private static async Task Upload(string dossier, HttpContext context, IBenchData data, BenchOptions options, Acts acts, IAntiforgery antiforgery)
     {
         var most = options.MostUploadBytes;
         if (await Refusal(context, dossier, data, antiforgery, most).ConfigureAwait(false) is var (status, say) && status != 0)
@@ -29,9 +39,20 @@ internal static class UploadRoutes
         try
         {
             var name = SafeName.Of(context.Request.Query["name"])!;
-            var added = await data.Add(dossier, name, context.Request.Body, context.RequestAborted).ConfigureAwait(false);
+            if (dossier.Length == 0 && !Begin(data).TryValue(out dossier!))
+            {
+                await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, BenchSentences.NoRoomForDossier).ConfigureAwait(false);
+                return;
+            }
+
+            var from = context.Request.Query["from"].ToString();
+            var added = await data.Add(dossier, name, context.Request.Body, Ways.Contains(from) ? from : Ways[0], context.RequestAborted).ConfigureAwait(false);
             context.Response.StatusCode = added.Ok ? StatusCodes.Status201Created : StatusCodes.Status422UnprocessableEntity;
-            if (added.Ok) await context.Response.WriteAsJsonAsync(added.Value, context.RequestAborted).ConfigureAwait(false);
+            if (added.TryValue(out var file))
+            {
+                acts.Did(dossier, "file " + name, [new EntryId(file.Entry)]);
+                await context.Response.WriteAsJsonAsync(new { dossier, file.Sha256, file.Kind, file.Entry }, context.RequestAborted).ConfigureAwait(false);
+            }
             else await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, string.Join(' ', added.Faults.Select(f => f.Say))).ConfigureAwait(false);
         }
         catch (BadHttpRequestException e) when (e.StatusCode == StatusCodes.Status413PayloadTooLarge)
@@ -44,10 +65,25 @@ internal static class UploadRoutes
         }
     }
 
+    // How a file may say it came; anything else counts as dropped.
+    private static readonly string[] Ways = ["drop", "camera", "paste", "recording"];
+
+    // The first free of "device-1", "device-2" …; a title can be given later, and another window may be beginning one too.
+    private static Outcome<string> Begin(IBenchData data)
+    {
+        for (var number = 1; number <= 10_000; number++)
+        {
+            var name = "device-" + number.ToString(CultureInfo.InvariantCulture);
+            if (data.View(name, found => found) is null && data.Begin(name, "").Ok) return name;
+        }
+
+        return new Fault("dossier", "fewer than 10,000 dossiers", BenchSentences.NoRoomForDossier);
+    }
+
     private static async Task<(int Status, string Say)> Refusal(HttpContext context, string dossier, IBenchData data, IAntiforgery antiforgery, long most)
     {
         if (!await antiforgery.IsRequestValidAsync(context).ConfigureAwait(false)) return (StatusCodes.Status400BadRequest, BenchSentences.NoToken);
-        if (data.Dossier(dossier) is null) return (StatusCodes.Status404NotFound, BenchSentences.NoDossier);
+        if (dossier.Length > 0 && data.View(dossier, found => found) is null) return (StatusCodes.Status404NotFound, BenchSentences.NoDossier);
         if (SafeName.Of(context.Request.Query["name"]) is null) return (StatusCodes.Status400BadRequest, BenchSentences.NoName);
         if (context.Request.ContentLength > most) return (StatusCodes.Status413PayloadTooLarge, BenchSentences.TooLarge(most));
         return (0, "");

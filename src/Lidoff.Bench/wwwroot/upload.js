@@ -1,40 +1,76 @@
-// Sends chosen files one after the other by plain HTTP, so that a large one never passes through the page's connection.
-// The page itself shows what arrived: it follows the store.
+// Sends files one after the other by plain HTTP, so that a large one never passes through the page's connection. The page itself
+// shows what arrived: it follows the store. Files come by choice, by drop anywhere on the page, or pasted.
 const token = () => document.querySelector('input[name="__RequestVerificationToken"]')?.value ?? '';
 
-function send(address, file, say, stop) {
+/** Sends one file; resolves to { fault } or { stored }. `say` hears how far it is, `stop` is given a way to break off. */
+export function send(address, file, fileName, from, say, stop) {
   return new Promise((resolve) => {
     const request = new XMLHttpRequest();
-    request.open('POST', `${address}?name=${encodeURIComponent(file.name)}`);
+    request.open('POST', `${address}?name=${encodeURIComponent(fileName)}&from=${from}`);
     request.setRequestHeader('X-Lidoff-Token', token());
     request.setRequestHeader('Content-Type', 'application/octet-stream');
-    request.upload.onprogress = (e) => say(`${file.name}: ${Math.floor((100 * e.loaded) / Math.max(1, e.total))} %`);
-    request.onload = () => resolve(request.status === 201 ? '' : `${file.name}: ${request.responseText.trim()}`);
-    request.onerror = () => resolve(`${file.name}: the workbench broke off; nothing of it was kept.`);
-    request.onabort = () => resolve(`${file.name}: stopped; nothing of it was kept.`);
-    stop.onclick = () => request.abort();
+    request.upload.onprogress = (e) => say(`${fileName}: ${Math.floor((100 * e.loaded) / Math.max(1, e.total))} %`);
+    request.onload = () => resolve(request.status === 201 ? { stored: JSON.parse(request.responseText) } : { fault: `${fileName}: ${request.responseText.trim()}` });
+    request.onerror = () => resolve({ fault: `${fileName}: the workbench broke off; nothing of it was kept.` });
+    request.onabort = () => resolve({ fault: `${fileName}: stopped; nothing of it was kept.`, stopped: true });
+    stop(() => request.abort());
     request.send(file);
   });
 }
 
-document.addEventListener('submit', async (event) => {
+let busy = false;
+async function sendAll(form, files, from) {
+  const [said, stopButton] = ['output', '[data-stop]'].map((s) => form.querySelector(s));
+  if (busy || !files.length) return;
+  busy = true;
+  stopButton.hidden = false;
+  const faults = [];
+  let [last, address, count] = [null, form.dataset.upload, 0];
+  for (const [i, file] of files.entries()) {
+    const name = file.name || `${from}.png`;
+    const end = await send(address, file, name, from, (text) => { said.textContent = files.length > 1 ? `${i + 1} of ${files.length} · ${text}` : text; }, (abort) => { stopButton.onclick = abort; });
+    if (end.fault) faults.push(end.fault);
+    else {
+      last = end.stored;
+      count += 1;
+      // The first file of an empty bench began a dossier; the others belong to it.
+      address = `/dossiers/${encodeURIComponent(last.dossier)}/files`;
+    }
+    if (end.stopped) break;
+  }
+  stopButton.hidden = true;
+  busy = false;
+  said.textContent = [...faults, ...(count ? [`${count} added.`] : [])].join('\n');
+  form.reset();
+  if (form.dataset.then && last && !faults.length) location.assign(form.dataset.then.replace('{dossier}', encodeURIComponent(last.dossier)).replace('{sha256}', last.sha256));
+}
+
+const target = () => document.querySelector('form[data-upload]');
+document.addEventListener('submit', (event) => {
   const form = event.target.closest('form[data-upload]');
   if (!form) return;
   event.preventDefault();
-  const [input, said, stop, add] = ['input[type=file]', 'output', '[data-stop]', '[type=submit]'].map((s) => form.querySelector(s));
-  let stopped = false;
-  const faults = [];
-  const files = [...input.files];
-  stop.hidden = false;
-  add.disabled = true;
-  for (const file of files) {
-    if (stopped) break;
-    const fault = await send(form.dataset.upload, file, (text) => { said.textContent = text; }, stop);
-    stopped = fault.endsWith('stopped; nothing of it was kept.');
-    if (fault) faults.push(fault);
-  }
-  stop.hidden = true;
-  add.disabled = false;
-  said.textContent = faults.length ? faults.join('\n') : `${files.length} added.`;
-  if (!faults.length) form.reset();
+  sendAll(form, [...form.querySelector('input[type=file]').files], 'drop');
+});
+document.addEventListener('change', (event) => {
+  const form = event.target.closest?.('form[data-upload]');
+  if (form && event.target.type === 'file') sendAll(form, [...event.target.files], 'drop');
+});
+document.addEventListener('dragover', (event) => {
+  if (!target() || ![...(event.dataTransfer?.types ?? [])].includes('Files')) return;
+  event.preventDefault();
+  document.documentElement.dataset.dropping = 'on';
+});
+for (const over of ['dragleave', 'drop', 'dragend']) document.addEventListener(over, (event) => { if (over !== 'dragleave' || !event.relatedTarget) delete document.documentElement.dataset.dropping; });
+document.addEventListener('drop', (event) => {
+  const files = [...(event.dataTransfer?.files ?? [])];
+  if (!target() || !files.length) return;
+  event.preventDefault();
+  sendAll(target(), files, 'drop');
+});
+document.addEventListener('paste', (event) => {
+  const files = [...(event.clipboardData?.files ?? [])];
+  if (!target() || !files.length) return;
+  event.preventDefault();
+  sendAll(target(), files, 'paste');
 });

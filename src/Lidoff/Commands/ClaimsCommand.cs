@@ -22,7 +22,7 @@ public sealed class ClaimsCommand : ILidoffCommand
         command.Options.Add(json);
         command.SetAction(parsed => Desk.Within(seat, parsed, workspace =>
         {
-            var open = OpenDossier.Open(seat, workspace, parsed.GetValue(dossier)!);
+            var open = Desk.Dossier(seat, workspace, parsed.GetValue(dossier)!);
             if (!open.Ok) return Desk.Refuse(seat, open.Faults);
             var claims = open.Value.Claims;
             foreach (var claim in claims) Tell(seat, claim, parsed.GetValue(json));

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Lidoff.Evidence.Entries;
+using Lidoff.Telling.Dossiers;
 using Lidoff.Telling;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Kinds;
@@ -42,7 +43,7 @@ public sealed class TellCommand : ILidoffCommand
 
         return Desk.Within(seat, parsed, workspace =>
         {
-            var open = OpenDossier.Open(seat, workspace, dossier);
+            var open = Desk.Dossier(seat, workspace, dossier);
             return open.Ok ? Write(seat, open.Value, folder, forms, publish) : Desk.Refuse(seat, open.Faults);
         });
     }

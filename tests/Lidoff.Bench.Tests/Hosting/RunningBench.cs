@@ -15,8 +15,10 @@ public sealed partial class RunningBench : IAsyncDisposable
 
     private RunningBench(Func<BenchOptions, BenchOptions>? change)
     {
-        Bench.Set(Samples.Brindle(Bench, Tiles));
-        Bench.Set(Samples.Hostile(Bench));
+        Samples.Brindle(Bench);
+        Samples.Hostile(Bench);
+        var picture = "\u0089PNG\r\n\u001a\n"u8.ToArray();
+        Tiles.Thumbnails[Bench.Keep(picture, "front.png")] = new(picture, "image/png");
         var options = new BenchOptions
         {
             Data = Bench,
@@ -92,6 +94,7 @@ public sealed partial class RunningBench : IAsyncDisposable
         Client.Dispose();
         await app.StopAsync();
         await app.DisposeAsync();
+        Bench.Dispose();
     }
 
     [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"([^\"]+)\"")]

@@ -1,57 +1,96 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
+using System.Text;
 using Lidoff.Bench.Data;
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Registering;
+using Lidoff.Evidence.Store;
+using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
+using Lidoff.Telling.Dossiers;
+using Lidoff.TestSupport;
 
 namespace Lidoff.Bench.Tests.Looking;
 
-/// <summary>A bench in memory whose dossiers and files a test sets as it likes.</summary>
-public sealed class FakeBench : IBenchData
+/// <summary>A bench over a real workspace in a temporary folder, which can be told to break or to refuse.</summary>
+public sealed class FakeBench : IBenchData, IDisposable
 {
-    private readonly FileRecognisers recognisers = FileRecognisers.Found();
-    private readonly ConcurrentDictionary<string, (byte[] Bytes, StoredFile File)> files = new(StringComparer.Ordinal);
-    private int moves;
+    /// <summary>The naming engine over the facts the program ships; made once for all tests, which import nothing.</summary>
+    private static readonly Lazy<Ranker> Ranker = new(() =>
+    {
+        using var own = new TempFolder();
+        using var workspace = Workspace.Open(own.Path, new WriterSeed(Enumerable.Repeat((byte)8, 32).ToArray()), TimeProvider.System).Value;
+        return OpenDossier.Ranker(Path.Combine(Root(), "data", "catalogue"), workspace).Value;
+    });
 
-    public ConcurrentDictionary<string, DossierPageModel> Pages { get; } = new(StringComparer.Ordinal);
+    private readonly FileRecognisers recognisers = FileRecognisers.Found();
+    private readonly ConcurrentDictionary<string, StoredFile> files = new(StringComparer.Ordinal);
+    private readonly TempFolder folder = new();
+    private readonly WorkspaceBench inner;
+
+    public FakeBench()
+    {
+        Workspace = Workspace.Open(folder.Path, new WriterSeed(Enumerable.Repeat((byte)7, 32).ToArray()), TimeProvider.System).Value;
+        inner = new(Workspace, Ranker);
+    }
+
+    public Workspace Workspace { get; }
 
     public string? Breaks { get; set; }
 
     public Fault? Refuses { get; set; }
 
-    public List<(string Dossier, string FileName, byte[] Bytes)> Added { get; } = [];
+    public List<(string Dossier, string FileName, byte[] Bytes, string From)> Added { get; } = [];
 
-    public string Heads() => Breaks is null ? moves.ToString(System.Globalization.CultureInfo.InvariantCulture) : throw new IOException(Breaks);
+    public string Heads() => Breaks is null ? inner.Heads() : throw new IOException(Breaks);
 
-    public IReadOnlyList<DossierRow> Dossiers() =>
-        [.. Pages.Values.OrderBy(p => p.Name, StringComparer.Ordinal).Select(p => new DossierRow(p.Name, p.Title, p.Pictures.Count, p.Spots.Count, p.Entries))];
+    public IReadOnlyList<DossierRow> Dossiers() => inner.Dossiers();
 
-    public DossierPageModel? Dossier(string name) => Breaks is null ? Pages.GetValueOrDefault(name) : throw new InvalidOperationException(Breaks);
+    public T? View<T>(string dossier, Func<OpenDossier, T> look)
+        where T : class => Breaks is null ? inner.View(dossier, look) : throw new InvalidOperationException(Breaks);
 
-    public StoredFile? File(string sha256) => files.TryGetValue(sha256, out var found) ? found.File : null;
+    public Outcome<IReadOnlyList<StoredEntry>> Begin(string dossier, string title) => inner.Begin(dossier, title);
 
-    public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, CancellationToken stop)
+    public Outcome<IReadOnlyList<StoredEntry>> Note(string dossier, ReadOnlyMemory<byte> lines) => inner.Note(dossier, lines);
+
+    public StoredFile? File(string sha256) => files.TryGetValue(sha256, out var found) ? found : inner.File(sha256);
+
+    public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, string from, CancellationToken stop)
     {
         using var all = new MemoryStream();
         await body.CopyToAsync(all, stop);
         if (Refuses is { } fault) return fault;
-        Added.Add((dossier, fileName, all.ToArray()));
-        var hash = Keep(all.ToArray(), fileName);
-        return new AddedFile(hash, File(hash)!.MediaType, new string('e', 64));
+        Added.Add((dossier, fileName, all.ToArray(), from));
+        all.Position = 0;
+        return await inner.Add(dossier, fileName, all, from, stop);
     }
 
-    public void Set(DossierPageModel page)
+    /// <summary>Begins a dossier and notes lines in it; every one must be good.</summary>
+    public void Set(string dossier, string title, params string[] lines)
     {
-        Pages[page.Name] = page;
-        Interlocked.Increment(ref moves);
+        if (inner.View(dossier, d => d) is null) Assert.True(inner.Begin(dossier, title).Ok);
+        if (lines.Length > 0) Assert.Empty(inner.Note(dossier, Encoding.UTF8.GetBytes(string.Join('\n', lines))).Faults.Select(f => f.Say));
     }
 
-    /// <summary>Stores a file and hands back its hash.</summary>
+    /// <summary>Serves a file that no dossier has and hands back its hash.</summary>
     public string Keep(byte[] bytes, string name)
     {
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var kind = recognisers.Recognise(FileHead.Of(bytes, name));
-        files[hash] = (bytes, new(() => new MemoryStream(bytes, writable: false), kind.MediaType, name));
+        files[hash] = new(() => new MemoryStream(bytes, writable: false), kind.MediaType, name);
         return hash;
+    }
+
+    public void Dispose()
+    {
+        Workspace.Dispose();
+        folder.Dispose();
+    }
+
+    private static string Root()
+    {
+        var at = AppContext.BaseDirectory;
+        while (!System.IO.File.Exists(Path.Combine(at, "Lidoff.slnx"))) at = Path.GetDirectoryName(at)!;
+        return at;
     }
 }

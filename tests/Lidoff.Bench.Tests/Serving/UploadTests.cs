@@ -18,7 +18,17 @@ public sealed class UploadTests
         var added = Assert.Single(bench.Bench.Added);
         Assert.Equal(("brindle", kept), (added.Dossier, added.FileName));
         Assert.Equal(bytes, added.Bytes);
-        Assert.StartsWith("{\"sha256\":\"", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.StartsWith("{\"dossier\":\"brindle\",\"sha256\":\"", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_on_an_empty_bench_begins_a_dossier()
+    {
+        await using var bench = await RunningBench.LoggedIn();
+        using var first = await Upload(bench, "", "a.txt", new ByteArrayContent("one"u8.ToArray()));
+        using var second = await Upload(bench, "", "b.txt", new ByteArrayContent("two"u8.ToArray()));
+        Assert.StartsWith("{\"dossier\":\"device-1\",", await first.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.StartsWith("{\"dossier\":\"device-2\",", await second.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -69,7 +79,7 @@ public sealed class UploadTests
     private static async Task<HttpResponseMessage> Upload(RunningBench bench, string dossier, string name, HttpContent body, bool chunked = false)
     {
         var (token, cookies) = await bench.Token();
-        return await bench.Send(HttpMethod.Post, $"/dossiers/{dossier}/files?name={Uri.EscapeDataString(name)}", r =>
+        return await bench.Send(HttpMethod.Post, $"{(dossier.Length == 0 ? "" : "/dossiers/" + dossier)}/files?name={Uri.EscapeDataString(name)}", r =>
         {
             r.Headers.Remove("Cookie");
             r.Headers.Add("Cookie", cookies);

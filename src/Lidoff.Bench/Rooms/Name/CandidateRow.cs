@@ -1,6 +1,6 @@
 using Lidoff.Evidence.Entries;
 
-namespace Lidoff.Bench.Data;
+namespace Lidoff.Bench.Rooms.Name;
 
 /// <summary>A part that may sit at a spot.</summary>
 /// <param name="Part">Base part.</param>

@@ -1,19 +1,17 @@
 using System.Collections.Concurrent;
-using Lidoff.Bench.Data;
 using Lidoff.Evidence.Store;
 using Lidoff.Evidence.Working;
 using Lidoff.Seeing.Pictures;
 
-namespace Lidoff.Serving;
+namespace Lidoff.Bench.Data;
 
 /// <summary>
 /// Thumbnails and tiles of a workspace's pictures, two at a time so that a page of large ones cannot fill the memory. A pyramid is
 /// made once, by a job, and kept in the cache folder.
 /// </summary>
-public sealed class WorkspaceTiles(Workspace workspace, TimeProvider clock) : ITileSource, IDisposable
+public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSource, IDisposable
 {
     private readonly SemaphoreSlim seats = new(2);
-    private readonly JobDesk desk = new(clock);
     private readonly ConcurrentDictionary<string, Lazy<Job<TileSource>>> pyramids = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
@@ -35,11 +33,7 @@ public sealed class WorkspaceTiles(Workspace workspace, TimeProvider clock) : IT
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        desk.Dispose();
-        seats.Dispose();
-    }
+    public void Dispose() => seats.Dispose();
 
     private PictureHeader? Header(string sha256) =>
         workspace.Files.Has(sha256) && PictureFile.Read(workspace.Files.PathOf(sha256), sha256[..12]) is { Ok: true } header ? header.Value : null;

@@ -1,4 +1,4 @@
-namespace Lidoff.Bench.Data;
+namespace Lidoff.Bench.Rooms.See;
 
 /// <summary>A file of a dossier.</summary>
 /// <param name="FileName">Name it came under; hostile text.</param>

@@ -1,6 +1,6 @@
 using Lidoff.Evidence.Grading;
 
-namespace Lidoff.Bench.Data;
+namespace Lidoff.Bench.Rooms.Tell;
 
 /// <summary>A sentence with its support.</summary>
 /// <param name="Id">"C7".</param>

@@ -1,13 +1,14 @@
 using System.Globalization;
-using Lidoff.Bench.Data;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Registering;
 using Lidoff.Evidence.Store;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
+using Lidoff.Bench.Showing;
+using Lidoff.Telling.Dossiers;
 
-namespace Lidoff.Serving;
+namespace Lidoff.Bench.Data;
 
 /// <summary>
 /// A workspace as the bench's pages see it. Each dossier is opened once and kept up with the journal, so a page costs what changed
@@ -39,9 +40,31 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     }
 
     /// <inheritdoc/>
-    public DossierPageModel? Dossier(string name)
+    public T? View<T>(string dossier, Func<OpenDossier, T> look)
+        where T : class
     {
-        lock (gate) return Fresh(name) is { } dossier ? new DossierPage(dossier).Build() : null;
+        lock (gate) return Fresh(dossier) is { } found ? look(found) : null;
+    }
+
+    /// <inheritdoc/>
+    public Outcome<IReadOnlyList<StoredEntry>> Begin(string dossier, string title)
+    {
+        lock (gate) return DossierSession.Begin(workspace, dossier, title);
+    }
+
+    /// <inheritdoc/>
+    public Outcome<IReadOnlyList<StoredEntry>> Note(string dossier, ReadOnlyMemory<byte> lines)
+    {
+        lock (gate)
+        {
+            if (Fresh(dossier) is not { } into) return StoreSentences.NoDossier(dossier, []);
+            var batch = new NoteReader(DossierKinds.All, prefix => workspace.Store.Find(dossier, prefix)).Read(dossier, lines);
+            var faults = batch.Lines.SelectMany(line => line.Faults).ToList();
+            if (faults.Count > 0) return Outcome<IReadOnlyList<StoredEntry>>.Failed(faults);
+            var stored = into.Append(batch.Drafts);
+            if (stored.TryValue(out var entries) && entries.Any(entry => entry.Entry.Kind == ControlKinds.Erase)) workspace.RemoveErasedFiles();
+            return stored;
+        }
     }
 
     /// <inheritdoc/>
@@ -60,7 +83,7 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     }
 
     /// <inheritdoc/>
-    public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, CancellationToken stop)
+    public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, string from, CancellationToken stop)
     {
         // A request's stream is read without blocking; the vault takes it from a temporary file that vanishes with its handle.
         var temporary = Path.Combine(workspace.CacheFolder, "incoming-" + Path.GetRandomFileName());
@@ -71,7 +94,7 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         lock (gate)
         {
             if (Fresh(dossier) is not { } into) return StoreSentences.NoDossier(dossier, []);
-            var taken = FileTaking.Take(workspace, into.Session, spool, fileName, "drop", recognisers, stop: stop);
+            var taken = FileTaking.Take(workspace, into.Session, spool, fileName, from, recognisers, stop: stop);
             into.Refresh();
             return taken.Then(pair => new AddedFile(pair.Fact.Sha256, pair.Fact.Type.Length > 0 ? pair.Fact.Type : "not recognised, kept as it is", pair.Stored.Id.Hex));
         }
@@ -94,6 +117,6 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     {
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Count(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal));
-        return new(dossier.Session.Name, DossierPage.TitleOf(view), pictures, DossierPage.SpotsOf(view).Count, view.Entries.Count);
+        return new(dossier.Session.Name, DossierOverview.TitleOf(view), pictures, SpotNames.Of(view).Count, view.Entries.Count);
     }
 }

@@ -12,11 +12,13 @@ using Lidoff.Telling.Claims;
 using Lidoff.Telling.Reporting;
 using Lidoff.Weighing.Modelling;
 
-namespace Lidoff;
+namespace Lidoff.Telling.Dossiers;
 
 /// <summary>A dossier with its live model: what <c>claims</c>, <c>tell</c> and the bench work on.</summary>
 public sealed class OpenDossier
 {
+    private readonly Dictionary<string, Outcome<PictureHeader>> headers = new(StringComparer.Ordinal);
+
     private OpenDossier(Workspace workspace, DossierSession session, DossierModel model)
     {
         Workspace = workspace;
@@ -39,25 +41,31 @@ public sealed class OpenDossier
     /// <summary>The claims as they read now.</summary>
     public IReadOnlyList<Claim> Claims => ReportBuilder.Claims(Session.View, Model, Program);
 
-    /// <summary>Opens a dossier and feeds its model. The catalogue is only read when a name is asked for.</summary>
-    public static Outcome<OpenDossier> Open(Seat seat, Workspace workspace, string name) => Open(workspace, name, Ranker(seat, workspace));
-
-    /// <summary>The same with a naming engine that several dossiers share.</summary>
+    /// <summary>Opens a dossier and feeds its model. Several dossiers may share the naming engine; it is made when a name is first asked for.</summary>
     public static Outcome<OpenDossier> Open(Workspace workspace, string name, Lazy<Ranker> ranker) =>
-        DossierSession.Open(workspace, name, Desk.Kinds).Then(session =>
+        DossierSession.Open(workspace, name, DossierKinds.All).Then(session =>
         {
             var model = new DossierModel(ranker, "catalogue", sha256 => Frame(workspace, sha256));
             model.Feed(session.Fold);
             return new OpenDossier(workspace, session, model);
         });
 
-    /// <summary>The naming engine over the shipped facts and the workspace's imports, made when first asked for.</summary>
-    public static Lazy<Ranker> Ranker(Seat seat, Workspace workspace) => new(() =>
+    /// <summary>The naming engine over the shipped facts (in <paramref name="facts"/>) and the workspace's imports, made when first asked for.</summary>
+    public static Lazy<Ranker> Ranker(string facts, Workspace workspace) => new(() =>
     {
-        var opened = PartCatalogue.Open(Path.Combine(seat.ProgramFolder, "data", "catalogue"), workspace.CacheFolder, ImportShelf.Of(workspace.Folder).Sources());
+        var opened = PartCatalogue.Open(facts, workspace.CacheFolder, ImportShelf.Of(workspace.Folder).Sources());
         if (!opened.TryValue(out var catalogue)) throw new InvalidDataException(opened.Faults[0].Say);
         using (catalogue) return new Ranker(new NamingCatalogue(catalogue.Parts));
     });
+
+    /// <summary>
+    /// What a stored picture says of itself, or why it cannot be opened; read once, since a file never changes under its hash.
+    /// </summary>
+    public Outcome<PictureHeader> Picture(string sha256, string name)
+    {
+        if (headers.TryGetValue(sha256, out var known)) return known;
+        return headers[sha256] = PictureFile.Read(Workspace.Files.PathOf(sha256), name);
+    }
 
     /// <summary>Takes in what anybody has stored since.</summary>
     public void Refresh()

@@ -1,7 +1,7 @@
 using Lidoff.Evidence.Grading;
 using Lidoff.Evidence.Entries;
 
-namespace Lidoff.Bench.Data;
+namespace Lidoff.Bench.Rooms.Reckon;
 
 /// <summary>A computed number, its parts already in words and rounded for print.</summary>
 /// <param name="Name">What it is: "runtime".</param>

@@ -1,6 +1,6 @@
 using Lidoff.Evidence.Entries;
 
-namespace Lidoff.Bench.Data;
+namespace Lidoff.Bench.Rooms.Name;
 
 /// <summary>A spot with what may sit there.</summary>
 /// <param name="Designator">Letter and number.</param>

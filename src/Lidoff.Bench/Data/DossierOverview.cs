@@ -1,0 +1,39 @@
+using System.Globalization;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Telling.Dossiers;
+
+namespace Lidoff.Bench.Data;
+
+/// <summary>A dossier's own page: what it is about and what needs a look.</summary>
+/// <param name="Name">Short name.</param>
+/// <param name="Title">What it is about; may be empty.</param>
+/// <param name="Entries">Number of entries of any kind.</param>
+/// <param name="Notices">What is shown on every page, such as that all of it is invented.</param>
+/// <param name="Troubles">Sentences about entries that were damaged, refused or not understood.</param>
+public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles)
+{
+    /// <summary>The page as the dossier stands.</summary>
+    public static DossierOverview Of(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)]);
+    }
+
+    /// <summary>What the dossier is about in words; empty where nobody said.</summary>
+    public static string TitleOf(IDossierView view) => view.Live<DossierOpened>().Select(opened => opened.Value.Title).LastOrDefault(title => title.Length > 0) ?? "";
+
+    /// <summary>What is shown on every page.</summary>
+    public static ValueList<string> NoticesOf(IDossierView view) =>
+        [.. view.Live<DossierOpened>().Select(opened => opened.Value.Notice).Where(notice => notice.Length > 0).Distinct(StringComparer.Ordinal)];
+
+    private static IEnumerable<string> Trouble(OpenDossier dossier)
+    {
+        foreach (var fault in dossier.Session.Damaged) yield return fault.Say;
+        var entries = dossier.Session.View.Entries;
+        var unknown = entries.Count(entry => entry.Fate == EntryFate.Unknown);
+        if (unknown > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{unknown} entries are of a kind this program does not know; they are kept as they are.");
+        var refused = entries.Count(entry => entry.Fate == EntryFate.Refused);
+        if (refused > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{refused} entries cannot be read; they are kept as they are.");
+    }
+}

@@ -1,0 +1,22 @@
+namespace Lidoff.Bench.Working;
+
+/// <summary>What is selected in this window; the drawer shows what it rests on.</summary>
+public sealed class Selection
+{
+    /// <summary>Called when the selection changes, on the caller's thread.</summary>
+    public event Action? Moved;
+
+    /// <summary>
+    /// A reference as claims use them ("part:U3", "length:U1:long side", "reckoning:R1", "claim:C1", "picture:" + hash, "entry:" + id);
+    /// null when nothing is selected.
+    /// </summary>
+    public string? Reference { get; private set; }
+
+    /// <summary>Selects.</summary>
+    public void Set(string? reference)
+    {
+        if (Reference == reference) return;
+        Reference = reference;
+        Moved?.Invoke();
+    }
+}

@@ -1,0 +1,106 @@
+// Keys, looks and drafts: what every page needs and no room owns. Loaded once.
+
+// ---- keys: whatever carries data-key is pressed or focused by it; the list is read off the page itself.
+const shown = (el) => el.getClientRects().length > 0 && !el.disabled;
+const typing = (el) => el?.closest?.('input:not([type=checkbox]):not([type=radio]):not([type=file]):not([type=range]), textarea, select, [contenteditable]');
+const name = (event) => {
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key.toLowerCase();
+  const ctrl = event.ctrlKey || event.metaKey ? 'ctrl+' : '';
+  const shift = event.shiftKey && (ctrl || event.key.length > 1) ? 'shift+' : '';
+  return `${ctrl}${event.altKey ? 'alt+' : ''}${shift}${key}`;
+};
+const keyed = (key) => [...document.querySelectorAll('[data-key]')].filter((el) => el.dataset.key.split(' ').includes(key) && shown(el));
+
+function press(el) {
+  if (el.matches('input:not([type=checkbox]):not([type=radio]):not([type=button]), textarea, select')) {
+    el.focus();
+    el.select?.();
+  } else {
+    el.focus({ preventScroll: true });
+    el.click();
+  }
+}
+
+document.addEventListener('keydown', (event) => {
+  if (event.defaultPrevented || event.isComposing) return;
+  const key = name(event);
+  // While typing, a letter is a letter, and Ctrl+Z belongs to the text as long as there is some.
+  const field = typing(event.target);
+  if (field && key === 'escape') { field.blur(); return; }
+  if (field && (!/^(ctrl\+|alt\+|f\d)/.test(key) || (/^ctrl\+(shift\+)?z$/.test(key) && field.value))) return;
+  if (document.querySelector('dialog[open]') && key !== '?') return;
+  const [el] = keyed(key);
+  if (!el) return;
+  event.preventDefault();
+  press(el);
+});
+
+const words = (el) => el.dataset.says || el.getAttribute('aria-label') || el.title || (el.labels?.[0]?.textContent ?? el.querySelector('b')?.textContent ?? el.textContent).trim().replace(/\s+/g, ' ');
+
+function list() {
+  const dialog = document.getElementById('keys');
+  if (dialog.open) { dialog.close(); return; }
+  const dl = dialog.querySelector('dl');
+  dl.replaceChildren();
+  const said = new Set();
+  for (const el of document.querySelectorAll('[data-key]')) {
+    if (!shown(el)) continue;
+    for (const key of el.dataset.key.split(' ')) {
+      if (said.has(key)) continue;
+      said.add(key);
+      const dt = document.createElement('dt');
+      dt.append(Object.assign(document.createElement('kbd'), { textContent: key.replace('arrow', '').replaceAll('+', ' + ') }));
+      dl.append(dt, Object.assign(document.createElement('dd'), { textContent: words(el) }));
+    }
+  }
+  dialog.showModal();
+}
+
+// ---- looks
+const root = document.documentElement;
+function look(which) {
+  const next = which === 'theme' ? { '': 'dark', dark: 'light', light: '' }[root.dataset.theme ?? ''] : root.dataset.far ? '' : 'on';
+  if (next) root.dataset[which] = next; else delete root.dataset[which];
+  try { localStorage.setItem(`look-${which}`, next); } catch { /* private windows may refuse; the look then lasts as long as the page */ }
+}
+
+document.addEventListener('click', (event) => {
+  const button = event.target.closest?.('[data-look], [data-keys], [data-close]');
+  if (!button) return;
+  if (button.dataset.look) look(button.dataset.look);
+  else if ('keys' in button.dataset) list();
+  else button.closest('dialog')?.close();
+});
+
+// ---- drafts: what was typed and not yet stored outlives a dropped connection, a reload and a closed tab.
+const place = (el) => `draft:${location.pathname}:${el.dataset.draft}`;
+const held = new WeakSet();
+const keep = (el) => {
+  held.add(el);
+  try { if (el.value) localStorage.setItem(place(el), el.value); else localStorage.removeItem(place(el)); } catch { /* full or refused: the text still stands in the field */ }
+};
+document.addEventListener('input', (event) => { if (event.target.dataset?.draft) keep(event.target); });
+
+function sweep() {
+  for (const el of document.querySelectorAll('[data-draft]')) {
+    if (held.has(el)) {
+      // Emptied by the page after it was stored.
+      if (!el.value) localStorage.removeItem(place(el));
+      continue;
+    }
+    // Only once the page is live would it hear what is put back; until then Blazor has not marked the document.
+    if (!document.querySelector('[data-live]')) continue;
+    held.add(el);
+    const text = localStorage.getItem(place(el));
+    if (!text || el.value) continue;
+    el.value = text;
+    el.dispatchEvent(new Event('input', { bubbles: true }));
+    el.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+}
+let due = 0;
+const soon = () => { clearTimeout(due); due = setTimeout(() => { try { sweep(); } catch { /* no storage in this browser */ } }, 50); };
+new MutationObserver(soon).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });
+document.addEventListener('keyup', soon);
+document.addEventListener('click', soon);
+soon();
