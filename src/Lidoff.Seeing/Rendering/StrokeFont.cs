@@ -11,7 +11,8 @@ internal static class StrokeFont
     /// <summary>From one letter's start to the next, in cap heights.</summary>
     public const double Advance = 1.0;
 
-    private static readonly Dictionary<char, (double X1, double Y1, double X2, double Y2)[]> Letters = Parse(new()
+    /// <summary>The letters as they are drawn.</summary>
+    public static IReadOnlyDictionary<char, string> Drawn { get; } = new Dictionary<char, string>
     {
         ['A'] = "06 20 46|14 34", ['B'] = "00 06 36 45 44 33 03|00 30 41 42 33", ['C'] = "45 36 16 05 01 10 30 41", ['D'] = "00 06 26 44 42 20 00",
         ['E'] = "40 00 06 46|03 33", ['F'] = "40 00 06|03 33", ['G'] = "41 30 10 01 05 16 36 45 43 23", ['H'] = "00 06|40 46|03 43", ['I'] = "10 30|20 26|16 36",
@@ -22,7 +23,9 @@ internal static class StrokeFont
         ['0'] = "20 31 35 26 15 11 20", ['1'] = "11 20 26|16 36", ['2'] = "01 10 30 41 42 06 46", ['3'] = "01 10 30 41 42 33 13|33 44 45 36 16 05", ['4'] = "36 30 04 44",
         ['5'] = "40 00 02 32 43 45 36 16 05", ['6'] = "30 10 01 05 16 36 45 44 33 13 04", ['7'] = "00 40 16", ['8'] = "13 33 42 41 30 10 01 02 13 04 05 16 36 45 44 33",
         ['9'] = "16 36 45 41 30 10 01 02 13 33 42", ['-'] = "03 43", ['.'] = "26 26", ['/'] = "06 40", [':'] = "22 22|25 25", ['+'] = "03 43|21 25", [' '] = "",
-    });
+    };
+
+    private static readonly Dictionary<char, (double X1, double Y1, double X2, double Y2)[]> Letters = Parse(Drawn);
 
     /// <summary>True when every character can be drawn.</summary>
     public static bool Knows(string text) => text.All(Letters.ContainsKey);
@@ -53,7 +56,7 @@ internal static class StrokeFont
         return (ex * ex) + (ey * ey);
     }
 
-    private static Dictionary<char, (double, double, double, double)[]> Parse(Dictionary<char, string> drawn)
+    private static Dictionary<char, (double, double, double, double)[]> Parse(IReadOnlyDictionary<char, string> drawn)
     {
         var letters = new Dictionary<char, (double, double, double, double)[]>();
         foreach (var (letter, strokes) in drawn)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Lidoff.Numbers.Failing;
+using Lidoff.Telling.Drawing.Labelling;
 using Lidoff.Telling.Writing;
 
 namespace Lidoff.Telling.Drawing;
@@ -17,9 +18,12 @@ public sealed class SvgPen(double width, double height)
     public SvgDrawing Drawing => new(Guard.Positive(width), Guard.Positive(height), body.ToString());
 
     /// <summary>A picture of the report's own folder, filling the drawing.</summary>
-    public SvgPen Picture(string file)
+    public SvgPen Picture(string file) => Picture(file, 0, 0, width, height);
+
+    /// <summary>A picture of the report's own folder at its place in the drawing.</summary>
+    public SvgPen Picture(string file, double x, double y, double w, double h)
     {
-        body.Append(CultureInfo.InvariantCulture, $"<image href=\"{Escaping.RelativeFile(file)}\" width=\"{F(width)}\" height=\"{F(height)}\"/>");
+        body.Append(CultureInfo.InvariantCulture, $"<image href=\"{Escaping.RelativeFile(file)}\" x=\"{F(x)}\" y=\"{F(y)}\" width=\"{F(w)}\" height=\"{F(h)}\"/>");
         return this;
     }
 
@@ -67,20 +71,24 @@ public sealed class SvgPen(double width, double height)
             : Words(ex, Math.Clamp(ey, size, height - (size * 0.3)), text, size, style + "-words", "end");
     }
 
-    /// <summary>A letter on a leader line that ends in a ring at the spot.</summary>
-    public SvgPen Leader(double x, double y, string text, double size)
+    /// <summary>Labels beside the picture, each with its leader to a ring at its spot; the drawing must be as large as <paramref name="layout"/> says.</summary>
+    public SvgPen Labels(LabelLayout layout, double size)
     {
-        var right = x < width / 2;
-        var (tx, ty) = (Math.Clamp(x + (right ? -1.6 : 1.6) * size * 2, size, width - size), Math.Clamp(y - size * 2, size * 1.2, height - size * 0.4));
-        Ring(x, y, size * 0.35, "leader");
-        Line(x, y, tx, ty, "leader");
-        return Words(tx, ty - size * 0.2, text, size, "leader-words", right ? "end" : "start");
+        Guard.That(width >= layout.Width && height >= layout.Height, "a drawing with room for its labels");
+        foreach (var place in layout.Places)
+        {
+            Line(place.Port.X, place.Port.Y, place.Tip.X, place.Tip.Y, "leader");
+            Ring(place.Tip.X, place.Tip.Y, size * 0.35, "leader");
+            Words(place.Left ? place.X + place.Width : place.X, place.Y + (place.Height * 0.75), place.Key, size, "leader-words", place.Left ? "end" : "start");
+        }
+
+        return this;
     }
 
-    /// <summary>A scale bar at the lower left: <paramref name="pixels"/> long, with its length in words.</summary>
-    public SvgPen ScaleBar(double pixels, string text, double size)
+    /// <summary>A scale bar at the lower left: <paramref name="pixels"/> long, with its length in words. <paramref name="left"/> moves it to the right.</summary>
+    public SvgPen ScaleBar(double pixels, string text, double size, double left = 0)
     {
-        var (x, y) = (size, height - size);
+        var (x, y) = (left + size, height - size);
         Box(x - size * 0.4, y - size * 1.7, Math.Max(pixels, text.Length * size * 0.6) + size * 0.8, size * 2.2, "bar-ground");
         Line(x, y, x + pixels, y, "bar");
         return Words(x, y - size * 0.4, text, size, "bar-words");

@@ -1,10 +1,14 @@
 using System.Globalization;
 using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Drawing;
+using Lidoff.Telling.Drawing.Labelling;
 using Lidoff.Telling.Reporting;
+using Lidoff.Telling.Writing;
 
 namespace Lidoff.Telling.Sections;
 
@@ -31,12 +35,16 @@ public sealed class PicturesSection : IReportSection
     {
         // Text a fortieth of the picture's width reads well on a page of any width.
         var size = picture.Width / 42.0;
-        var pen = new SvgPen(picture.Width, picture.Height).Picture(picture.File);
+        var spots = Here(context.View.Live<SpotSighting>(), spot => spot.Picture.Length > 0 ? spot.Picture : null, picture, context).ToList();
+        var layout = LabelLayout.Of(picture.Width, picture.Height, [.. spots.Select(spot => Label(spot.Value, picture, size)).OfType<LabelWish>()], size);
+        var pen = new SvgPen(layout.Width, layout.Height)
+            .Box(0, 0, layout.Width, layout.Height, "margin")
+            .Picture(picture.File, layout.PictureX, layout.PictureY, picture.Width, picture.Height);
         var scales = context.Model.Scale(picture.Sha256).References;
         foreach (var scale in scales)
         {
             var reference = scale.Value.Reference;
-            pen.Measured(reference.From.X, reference.From.Y, reference.To.X, reference.To.Y, Millimetres(reference.LengthMm) + " known", size, "reference");
+            Measured(pen, layout, reference.From, reference.To, Millimetres(reference.LengthMm) + " known", size, "reference");
             context.Cite(scale.Id);
         }
 
@@ -44,23 +52,18 @@ public sealed class PicturesSection : IReportSection
         {
             var ends = length.Value.InPicture!;
             var value = context.Model.Value($"length:{length.Value.Spot}:{length.Value.What}");
-            pen.Measured(ends.From.X, ends.From.Y, ends.To.X, ends.To.Y, $"{length.Value.Spot} {length.Value.What}: {ReportContext.Print(value)}", size, "measured");
+            Measured(pen, layout, ends.From, ends.To, $"{length.Value.Spot} {length.Value.What}: {ReportContext.Print(value)}", size, "measured");
             context.Cite(length.Id);
         }
 
-        var spots = Here(context.View.Live<SpotSighting>(), spot => spot.Picture.Length > 0 ? spot.Picture : null, picture, context).ToList();
-        foreach (var spot in spots)
-        {
-            if (spot.Value.At is { } at) pen.Leader(at.X, at.Y, spot.Value.Spot, size);
-            else if (spot.Value.Box is { } box) pen.Box(box.X, box.Y, box.Width, box.Height, "leader").Words(box.X, box.Y - (size * 0.3), spot.Value.Spot, size, "leader-words");
-        }
-
+        foreach (var box in spots.Select(spot => spot.Value.Box).OfType<PixelBox>()) pen.Box(layout.PictureX + box.X, layout.PictureY + box.Y, box.Width, box.Height, "leader");
+        pen.Labels(layout, size);
         if (scales.Count > 0)
         {
             var reference = scales[0].Value.Reference;
             var perMm = reference.From.DistanceTo(reference.To) / reference.LengthMm;
-            var bar = NiceLength(picture.Width / 6.0 / perMm);
-            pen.ScaleBar(bar * perMm, Millimetres(bar), size);
+            var bar = BarLength.Of(0.35 * picture.Width / perMm);
+            pen.ScaleBar(bar * perMm, BarLength.Words(bar), size, layout.PictureX);
         }
 
         return new(
@@ -82,13 +85,17 @@ public sealed class PicturesSection : IReportSection
         where T : class =>
         sightings.Where(sighting => name(sighting.Value) is { } reference && context.Model.Picture(reference) is { Found: true } answer && answer.Sha256 == picture.Sha256);
 
-    private static string Millimetres(double mm) => mm.ToString("0.###", CultureInfo.InvariantCulture) + " mm";
-
-    /// <summary>The largest of 1, 2, 5 times a power of ten that fits.</summary>
-    private static double NiceLength(double most)
+    /// <summary>Where a spot's label wants to be; null for a spot outside the picture, which its entry still tells of.</summary>
+    private static LabelWish? Label(SpotSighting spot, ReportPicture picture, double size)
     {
-        var step = 1e-4;
-        while (step * 10 <= most) step *= 10;
-        return step * 5 <= most ? step * 5 : step * 2 <= most ? step * 2 : step;
+        var at = spot.At ?? (spot.Box is { } box ? new PicturePoint(box.X + (box.Width / 2), box.Y + (box.Height / 2)) : null);
+        if (at is not { } point || !(point.X >= 0 && point.X <= picture.Width && point.Y >= 0 && point.Y <= picture.Height)) return null;
+        // The page's own face is not known here; no letter of a sans-serif designator is wider than 0.75 of its height.
+        return new(spot.Spot, point, Math.Max(1, Escaping.Shown(spot.Spot).Length) * size * 0.75, size * 1.3);
     }
+
+    private static void Measured(SvgPen pen, LabelLayout layout, PicturePoint from, PicturePoint to, string text, double size, string style) =>
+        pen.Measured(layout.PictureX + from.X, layout.PictureY + from.Y, layout.PictureX + to.X, layout.PictureY + to.Y, text, size, style);
+
+    private static string Millimetres(double mm) => mm.ToString("0.###", CultureInfo.InvariantCulture) + " mm";
 }

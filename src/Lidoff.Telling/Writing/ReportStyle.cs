@@ -23,7 +23,7 @@ internal static class ReportStyle
         .reference{stroke:#E8C547;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.reference-words{fill:#FFF3BF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
         .measured{stroke:#4FE3D6;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.measured-words{fill:#D9FFFB;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
         .leader{stroke:#FFFFFF;stroke-width:2;fill:none;vector-effect:non-scaling-stroke}.leader-words{fill:#FFFFFF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif;font-weight:600}
-        .bar{stroke:#FFFFFF;stroke-width:5;vector-effect:non-scaling-stroke}.bar-ground{fill:#1D2430;fill-opacity:.72}.bar-words{fill:#FFFFFF;font-family:system-ui,"DejaVu Sans",sans-serif}
+        .margin{fill:#1D2430}.bar{stroke:#FFFFFF;stroke-width:5;vector-effect:non-scaling-stroke}.bar-ground{fill:#1D2430;fill-opacity:.72}.bar-words{fill:#FFFFFF;font-family:system-ui,"DejaVu Sans",sans-serif}
         @media print{body{max-width:none;background:#fff;color:#000}nav{display:none}.because{break-inside:avoid}}
 
         """;

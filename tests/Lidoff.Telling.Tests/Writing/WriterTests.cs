@@ -3,6 +3,7 @@ using System.Text.Json;
 using Lidoff.Evidence.Grading;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Drawing;
+using Lidoff.Telling.Drawing.Labelling;
 using Lidoff.Telling.Writing;
 
 namespace Lidoff.Telling.Tests.Writing;
@@ -21,7 +22,7 @@ public sealed class WriterTests
                 new Caution("Cells burn."),
                 new Listing([[new TextRun("item")], [new MarkRun("N5\u06602<b>")]]),
                 new Table("Lengths", ["what", "value"], [[[new TextRun("side")], [new ValueRun("3.2 mm", Grade.E3, "because-1")]]], new HashSet<int> { 1 }),
-                new Figure("figure-1", new SvgPen(100, 50).Picture("pictures/../../etc/pass wd.jpg").Leader(10, 10, Hostile, 5).ScaleBar(20, "1 mm", 5).Drawing, "A board " + Hostile, [new TextRun("The board")]),
+                new Figure("figure-1", new SvgPen(200, 50).Picture("pictures/../../etc/pass wd.jpg").Labels(LabelLayout.Of(100, 50, [new(Hostile, new(10, 10), 20, 8)], 5), 5).ScaleBar(20, "1 mm", 5).Drawing, "A board " + Hostile, [new TextRun("The board")]),
                 new Anchored("because-1", "Why 3.2 mm", [new Paragraph([new LinkRun("the picture", "pictures/a b.jpg", LinkKind.File), new LinkRun("up", "one", LinkKind.Anchor)])]),
             ]),
         ]);

@@ -1,0 +1,47 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Weighing.Modelling;
+
+namespace Lidoff.Telling.Drawing.Labelling;
+
+/// <summary>A picture of a dossier labelled with what was pointed at in it, with its scale and the dossier's notice.</summary>
+public static class DossierPicture
+{
+    /// <summary>Labels the stored file of hash <paramref name="sha256"/> that lies at <paramref name="path"/>. An empty title becomes the dossier's.</summary>
+    public static Outcome<LabelledPicture> Label(IDossierView view, DossierModel model, string sha256, string path, PictureWords words)
+    {
+        var opened = view.Live<DossierOpened>().Select(sighting => sighting.Value).ToList();
+        var name = view.Live<FileAdded>().Select(file => file.Value).FirstOrDefault(file => file.Sha256 == sha256)?.Name ?? sha256[..12];
+        var header = PictureFile.Read(path, name);
+        if (!header.TryValue(out var found)) return Outcome<LabelledPicture>.Failed(header.Faults);
+        var title = words.Title.Length > 0 ? words.Title : opened.Select(dossier => dossier.Title).LastOrDefault(text => text.Length > 0) ?? view.Dossier;
+        var notice = words.Notice.Length > 0 ? words.Notice : opened.Select(dossier => dossier.Notice).LastOrDefault(text => text.Length > 0) ?? "";
+        return LabelledPicture.Of(path, name, Spots(view, model, sha256), Scale(model, sha256, found), words with { Title = title, Notice = notice });
+    }
+
+    /// <summary>Everything pointed at in the picture, in the order of pointing; a box by its middle.</summary>
+    public static IReadOnlyList<PictureSpot> Spots(IDossierView view, DossierModel model, string sha256) =>
+    [
+        .. view.Live<SpotSighting>().Select(spot => spot.Value)
+            .Where(spot => spot.Picture.Length > 0 && model.Picture(spot.Picture) is { Found: true } picture && picture.Sha256 == sha256)
+            .Select(spot => spot.At is { } at ? new PictureSpot(spot.Spot, at, spot.Role)
+                : spot.Box is { } box ? new PictureSpot(spot.Spot, new(box.X + (box.Width / 2), box.Y + (box.Height / 2)), spot.Role)
+                : null)
+            .OfType<PictureSpot>(),
+    ];
+
+    /// <summary>The scale along the middle of the picture, where a bar would lie; null where no length is known.</summary>
+    public static BarScale? Scale(DossierModel model, string sha256, PictureHeader header)
+    {
+        var references = model.Scale(sha256).References;
+        if (references.Count == 0) return null;
+        var fit = ScaleFit.To([.. references.Select(reference => reference.Value.Reference)], header.Frame, MeasureJob.DefaultClickPx, null, 0);
+        var (pxPerMm, relative) = fit.Along(new(header.Width * 0.25, header.Height * 0.5), new PicturePoint(header.Width * 0.75, header.Height * 0.5), 0);
+        return new(pxPerMm, relative);
+    }
+}
