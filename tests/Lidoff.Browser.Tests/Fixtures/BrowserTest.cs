@@ -1,0 +1,85 @@
+using Lidoff.BrowserSupport;
+using Lidoff.TestSupport;
+
+namespace Lidoff.Browser.Tests.Fixtures;
+
+/// <summary>
+/// What every browser test does: its windows are watched, photographed at the end, and closed; it fails on anything the watch wrote
+/// down. Pictures lie under <c>artifacts/test/shots</c>.
+/// </summary>
+public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
+{
+    private readonly List<Window> windows = [];
+    private readonly List<LiveBench> benches = [];
+    private readonly TempFolder folder = new();
+
+    /// <summary>The folder that holds the solution, found upwards from the test's own folder.</summary>
+    public static string Root { get; } = FindRoot();
+
+    /// <summary>A folder of this test's own, for files it brings.</summary>
+    protected TempFolder Folder => folder;
+
+    /// <summary>The browser of the run.</summary>
+    protected TheBrowser Browser => browser;
+
+    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
+
+    /// <summary>A bench on an empty workspace of this test's own; with <paramref name="dossier"/>, one dossier has been begun in it.</summary>
+    protected async Task<LiveBench> Bench(string dossier = "")
+    {
+        var workspace = folder["workspace"];
+        if (dossier.Length > 0) await LiveBench.Command(workspace, "", "new", dossier);
+        return await Bench(workspace, 0);
+    }
+
+    /// <summary>A bench on a workspace that may be there already, on a port of one's choice.</summary>
+    protected async Task<LiveBench> Bench(string workspace, int port)
+    {
+        var bench = await LiveBench.Start(workspace, port: port);
+        benches.Add(bench);
+        return bench;
+    }
+
+    /// <summary>A window on a bench.</summary>
+    protected async Task<Window> Open(LiveBench bench, Look? look = null, bool camera = false)
+    {
+        var window = await Window.Open(await browser.Get(camera), bench, look ?? Look.Wide, camera ? ["camera"] : []);
+        windows.Add(window);
+        return window;
+    }
+
+    /// <summary>Keeps a picture of a window as it is now; the last one is taken by itself.</summary>
+    protected static async Task Shoot(Window window, string what)
+    {
+        ArgumentNullException.ThrowIfNull(window);
+        var name = TestContext.Current.Test?.TestDisplayName ?? "unnamed";
+        // The namespace says nothing; what is left must be a file name everywhere.
+        name = name[(name.IndexOf(".Tests.", StringComparison.Ordinal) + 7)..] + (what.Length > 0 ? " - " + what : "");
+        var safe = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' ? c : '_'));
+        var shots = Path.Combine(Root, "artifacts", "test", "shots");
+        await window.Page.ScreenshotAsync(new() { Path = Path.Combine(shots, safe[..Math.Min(safe.Length, 150)] + ".png"), FullPage = true });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        GC.SuppressFinalize(this);
+        var wrongs = new List<string>();
+        for (var i = 0; i < windows.Count; i++)
+        {
+            await Shoot(windows[i], windows.Count > 1 ? "window " + (i + 1) : "");
+            await windows[i].Context.CloseAsync();
+            wrongs.AddRange(windows[i].Watch.Wrongs);
+        }
+
+        foreach (var bench in benches) await bench.DisposeAsync();
+        folder.Dispose();
+        Assert.Empty(wrongs);
+    }
+
+    private static string FindRoot()
+    {
+        var at = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(at, "Lidoff.slnx"))) at = Path.GetDirectoryName(at) ?? throw new InvalidOperationException("the tests run inside the repository");
+        return at;
+    }
+}

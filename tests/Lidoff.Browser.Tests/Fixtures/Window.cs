@@ -1,0 +1,55 @@
+using Lidoff.BrowserSupport;
+using Microsoft.Playwright;
+
+namespace Lidoff.Browser.Tests.Fixtures;
+
+/// <summary>One browser window on a bench, logged in and watched, with cookies and storage of its own.</summary>
+public sealed class Window
+{
+    private readonly LiveBench bench;
+    private readonly Circuit circuit;
+
+    private Window(LiveBench bench, IBrowserContext context, IPage page, Watch watch)
+    {
+        this.bench = bench;
+        Context = context;
+        Page = page;
+        Watch = watch;
+        circuit = new(page);
+    }
+
+    public IBrowserContext Context { get; }
+
+    public IPage Page { get; }
+
+    /// <summary>What went wrong in it; a test ends red when there is anything.</summary>
+    public Watch Watch { get; }
+
+    internal static async Task<Window> Open(IBrowser browser, LiveBench bench, Look look, IReadOnlyList<string> permissions)
+    {
+        var context = await browser.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = look.Width, Height = look.Height },
+            ColorScheme = look.Colours,
+            ReducedMotion = ReducedMotion.Reduce,
+            BaseURL = bench.Own,
+            AcceptDownloads = true,
+            Permissions = permissions,
+        });
+        context.SetDefaultTimeout(10_000);
+        var watch = await Watch.Over(context);
+        await bench.LogIn(context);
+        return new(bench, context, await context.NewPageAsync(), watch);
+    }
+
+    /// <summary>Goes to a page and waits until it is drawn and live.</summary>
+    public async Task<IResponse?> Go(string path)
+    {
+        var answer = await Page.GotoAsync(bench.Own + path);
+        await Settled();
+        return answer;
+    }
+
+    /// <summary>Waits until the page's connection is up and has gone quiet.</summary>
+    public Task Settled() => circuit.Quiet();
+}
