@@ -52,9 +52,9 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
     protected static async Task Shoot(Window window, string what)
     {
         ArgumentNullException.ThrowIfNull(window);
-        var name = TestContext.Current.Test?.TestDisplayName ?? "unnamed";
-        // The namespace says nothing; what is left must be a file name everywhere.
-        name = name[(name.IndexOf(".Tests.", StringComparison.Ordinal) + 7)..] + (what.Length > 0 ? " - " + what : "");
+        // The class and what follows it; the namespace says nothing.
+        var test = TestContext.Current.Test?.TestDisplayName ?? "unnamed";
+        var name = test[(test.IndexOf("Tests.", StringComparison.Ordinal) is >= 0 and var at ? test.IndexOf('.', at + 6) + 1 : 0)..] + (what.Length > 0 ? "-" + what : "");
         var safe = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' ? c : '_'));
         var shots = Path.Combine(Root, "artifacts", "test", "shots");
         await window.Page.ScreenshotAsync(new() { Path = Path.Combine(shots, safe[..Math.Min(safe.Length, 150)] + ".png"), FullPage = true });
@@ -66,7 +66,7 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
         var wrongs = new List<string>();
         for (var i = 0; i < windows.Count; i++)
         {
-            await Shoot(windows[i], windows.Count > 1 ? "window " + (i + 1) : "");
+            if (!windows[i].Page.IsClosed) await Shoot(windows[i], windows.Count > 1 ? "window " + (i + 1) : "");
             await windows[i].Context.CloseAsync();
             wrongs.AddRange(windows[i].Watch.Wrongs);
         }

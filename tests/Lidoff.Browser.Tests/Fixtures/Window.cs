@@ -50,6 +50,17 @@ public sealed class Window
         return answer;
     }
 
+    /// <summary>Changes size and colours of an open page.</summary>
+    public async Task Wear(Look look)
+    {
+        await Page.SetViewportSizeAsync(look.Width, look.Height);
+        await Page.EmulateMediaAsync(new() { ColorScheme = look.Colours });
+    }
+
     /// <summary>Waits until the page's connection is up and has gone quiet.</summary>
-    public Task Settled() => circuit.Quiet();
+    public async Task Settled()
+    {
+        await Page.WaitForSelectorAsync("[data-live]", new() { State = WaitForSelectorState.Attached });
+        await circuit.Quiet();
+    }
 }

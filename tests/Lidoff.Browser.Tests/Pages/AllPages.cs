@@ -1,6 +1,8 @@
+using Lidoff.Bench.Rooms;
+
 namespace Lidoff.Browser.Tests.Pages;
 
-/// <summary>Every page of the workbench, as it stands on the demo. A new page gets a line here and is then tried in every look.</summary>
+/// <summary>Every page of the workbench, as it stands on the demo. Rooms come by themselves; any other new page gets a line here.</summary>
 public static class AllPages
 {
     public static IReadOnlyList<PageToBear> All { get; } =
@@ -9,5 +11,6 @@ public static class AllPages
         new("dossier", "/dossiers/demo"),
         new("no such dossier", "/dossiers/nobody", 404),
         new("nothing here", "/not-found"),
+        .. RoomList.All.Select(room => new PageToBear("room " + room.Name, "/dossiers/demo/" + room.Name)),
     ];
 }
