@@ -11,7 +11,7 @@ namespace Lidoff.Seeing.Pictures;
 /// </summary>
 public static class PictureFile
 {
-    private static readonly string[] Readable = ["image/jpeg", "image/png", "image/tiff", "image/webp", "image/gif", "image/avif"];
+    private static readonly string[] Readable = ["image/jpeg", "image/png", "image/tiff", "image/webp", "image/gif", "image/avif", "image/heic"];
     private static readonly FileRecognisers Recognisers = FileRecognisers.Found();
 
     /// <summary>Reads the header; pixels stay undecoded, so this is quick for any size.</summary>
@@ -33,16 +33,20 @@ public static class PictureFile
                 : new Fault(name, "a picture", SeeingSentences.UnknownImage(name));
         }
 
-        if (kind.MediaType == "image/heic") return new Fault(name, "JPEG, PNG, TIFF, WebP, GIF or AVIF", PictureSentences.Heic(name));
-        if (!Readable.Contains(kind.MediaType)) return new Fault(name, "JPEG, PNG, TIFF, WebP, GIF or AVIF", PictureSentences.NoPicture(name, kind.Says));
+        if (!Readable.Contains(kind.MediaType)) return new Fault(name, "JPEG, PNG, TIFF, WebP, GIF, AVIF or HEIC", PictureSentences.NoPicture(name, kind.Says));
         try
         {
+            if (kind.MediaType == "image/heic") return Heic(path, kind, name, limits ?? PictureLimits.Usual);
             using var image = Vips.Open(path, kind.MediaType, sequential: true);
             return Within(Header(image, kind), name, limits ?? PictureLimits.Usual);
         }
         catch (VipsException)
         {
             return new Fault(name, "a whole picture", PictureSentences.Broken(name, kind.Says));
+        }
+        catch (Exception missing) when (missing is TypeInitializationException or DllNotFoundException or BadImageFormatException)
+        {
+            return new Fault(name, "a machine with the decoder for HEIC", PictureSentences.NoHeicDecoder(name));
         }
     }
 
@@ -76,6 +80,14 @@ public static class PictureFile
 
         if (image.HasAlpha()) image = image.Flatten(background: [255.0]);
         return image.Format == Enums.BandFormat.Uchar ? image : image.Cast(Enums.BandFormat.Uchar);
+    }
+
+    /// <summary>A HEIC by its header; its decoder hands it out upright, so no orientation is left to respect.</summary>
+    private static Outcome<PictureHeader> Heic(string path, RecognisedFile kind, string name, PictureLimits limits)
+    {
+        var (width, height) = HeicDecoder.Size(path);
+        var header = new PictureHeader { Kind = kind, StoredWidth = width, StoredHeight = height, Orientation = 1, Bands = 3, Bits = 8, Colour = PictureColour.Rgb, Pages = 1, Remarks = [] };
+        return Within(header, name, limits with { MostPixels = Math.Min(limits.MostPixels, HeicDecoder.MostPixels) });
     }
 
     private static PictureHeader Header(Image image, RecognisedFile kind)

@@ -9,10 +9,10 @@ public static class PictureSentences
     public static string Unreadable(string name, string why) => $"{Quoted(name)} cannot be read: {why}";
 
     /// <summary>Not a picture at all.</summary>
-    public static string NoPicture(string name, string says) => $"{Quoted(name)} is {says}, not a picture Lidoff can open (JPEG, PNG, TIFF, WebP, GIF, AVIF).";
+    public static string NoPicture(string name, string says) => $"{Quoted(name)} is {says}, not a picture Lidoff can open (JPEG, PNG, TIFF, WebP, GIF, AVIF, HEIC).";
 
-    /// <summary>HEIC.</summary>
-    public static string Heic(string name) => $"{Quoted(name)} is a HEIC picture, which Lidoff cannot open yet: let the phone save JPEG, or convert it first.";
+    /// <summary>A HEIC on a machine for which its decoder was not built.</summary>
+    public static string NoHeicDecoder(string name) => $"{Quoted(name)} is a HEIC picture, and this machine has no decoder for it: let the phone save JPEG, or convert it first. The file is kept as it is.";
 
     /// <summary>The header does not hold.</summary>
     public static string Broken(string name, string says) => $"{Quoted(name)} begins like {says}, but its header cannot be read.";

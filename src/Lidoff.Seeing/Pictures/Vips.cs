@@ -26,6 +26,7 @@ internal static class Vips
             "image/tiff" => Image.Tiffload(path, access: access, failOn: fail),
             "image/webp" => Image.Webpload(path, access: access, failOn: fail),
             "image/gif" => Image.Gifload(path, access: access, failOn: fail),
+            "image/heic" => HeicDecoder.Open(path),
             _ => Image.Heifload(path, access: access, failOn: fail),
         };
     }

@@ -50,7 +50,7 @@ public sealed class PictureTests : IDisposable
     public void What_is_no_picture_says_what_it_is()
     {
         File.WriteAllText(folder.File("note.jpg"), "only a note\n");
-        Assert.Equal("“note.jpg” is a text, not a picture Lidoff can open (JPEG, PNG, TIFF, WebP, GIF, AVIF).", Say(PictureFile.Read(folder.File("note.jpg"), "note.jpg")));
+        Assert.Equal("“note.jpg” is a text, not a picture Lidoff can open (JPEG, PNG, TIFF, WebP, GIF, AVIF, HEIC).", Say(PictureFile.Read(folder.File("note.jpg"), "note.jpg")));
         Assert.Equal("There is no picture at “gone.jpg”.", Say(PictureFile.Read(folder.File("gone.jpg"), "gone.jpg")));
         File.WriteAllBytes(folder.File("head.jpg"), [0xFF, 0xD8, 0xFF, 0xE0, 0, 16]);
         Assert.Equal("“head.jpg” begins like a JPEG picture, but its header cannot be read.", Say(PictureFile.Read(folder.File("head.jpg"), "head.jpg")));

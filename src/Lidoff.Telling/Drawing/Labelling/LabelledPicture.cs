@@ -100,7 +100,7 @@ public sealed class LabelledPicture
         var footing = new List<(string Text, double Size, string Ink)>();
         var credit = string.Join(" · ", new[] { LabelText.Clean(words.Credit), LabelText.Clean(words.Licence) }.Where(text => text.Length > 0));
         footing.AddRange(LabelText.Wrap(credit, (across - (2 * side)) / (size * SmallWords), 3).Select(line => (line, size * SmallWords, Soft)));
-        var barHeight = size * 3.6;
+        var barHeight = size * 4.2;
         var sheet = new DrawnSheet(across, (int)Math.Ceiling(top + layout.Height + (side / 2) + barHeight + footing.Sum(line => line.Size * 1.7) + side), Ground);
         Lines(sheet, heading, side, side);
         sheet.Picture(shown, left + layout.PictureX, top + layout.PictureY);
