@@ -11,6 +11,9 @@ public sealed class Acts
     private readonly Lock gate = new();
     private readonly Dictionary<string, (Stack<Act> Done, Stack<Act> Undone)> dossiers = new(StringComparer.Ordinal);
 
+    /// <summary>Called on any thread when <see cref="Last"/> or <see cref="Next"/> of some dossier changed.</summary>
+    public event Action? Moved;
+
     /// <summary>Notes that something was done; what had been taken back before can no longer be brought again.</summary>
     public void Did(string dossier, string says, IEnumerable<EntryId> entries)
     {
@@ -20,6 +23,8 @@ public sealed class Acts
             done.Push(new(says, [.. entries]));
             undone.Clear();
         }
+
+        Moved?.Invoke();
     }
 
     /// <summary>What <see cref="Hand.Undo"/> would take back; null when nothing.</summary>
@@ -43,6 +48,8 @@ public sealed class Acts
             if (done.TryPeek(out var last) && last == act) done.Pop();
             undone.Push(new(act.Says, [.. by]));
         }
+
+        Moved?.Invoke();
     }
 
     /// <summary>An act that had been taken back was brought again by <paramref name="by"/>, entries that can be undone in their turn.</summary>
@@ -55,6 +62,8 @@ public sealed class Acts
             // Undoing the undo of the undo takes it back once more: the chain of undos may be as long as it likes.
             done.Push(new(act.Says, [.. by]));
         }
+
+        Moved?.Invoke();
     }
 
     private (Stack<Act> Done, Stack<Act> Undone) Of(string dossier) =>

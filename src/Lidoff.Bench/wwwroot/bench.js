@@ -73,31 +73,42 @@ document.addEventListener('click', (event) => {
 });
 
 // ---- drafts: what was typed and not yet stored outlives a dropped connection, a reload and a closed tab.
-const place = (el) => `draft:${location.pathname}:${el.dataset.draft}`;
-const held = new WeakSet();
+const held = new Map();
+const hold = (el) => {
+  if (!held.has(el)) held.set(el, `draft:${location.pathname}:${el.dataset.draft}`);
+  return held.get(el);
+};
 const keep = (el) => {
-  held.add(el);
-  try { if (el.value) localStorage.setItem(place(el), el.value); else localStorage.removeItem(place(el)); } catch { /* full or refused: the text still stands in the field */ }
+  try { if (el.value) localStorage.setItem(hold(el), el.value); else localStorage.removeItem(hold(el)); } catch { /* full or refused: the text still stands in the field */ }
 };
 document.addEventListener('input', (event) => { if (event.target.dataset?.draft) keep(event.target); });
 
 function sweep() {
+  for (const [el, place] of held) {
+    // Emptied by the page after it was stored; a page that was left for the next at once was emptied on the way out.
+    if (!el.value) localStorage.removeItem(place);
+    if (!el.isConnected) held.delete(el);
+  }
   for (const el of document.querySelectorAll('[data-draft]')) {
-    if (held.has(el)) {
-      // Emptied by the page after it was stored.
-      if (!el.value) localStorage.removeItem(place(el));
-      continue;
-    }
+    if (held.has(el)) continue;
     // Only once the page is live would it hear what is put back; until then Blazor has not marked the document.
     if (!document.querySelector('[data-live]')) continue;
-    held.add(el);
-    const text = localStorage.getItem(place(el));
+    const text = localStorage.getItem(hold(el));
     if (!text || el.value) continue;
     el.value = text;
     el.dispatchEvent(new Event('input', { bubbles: true }));
     el.dispatchEvent(new Event('change', { bubbles: true }));
   }
 }
+// What was typed while the connection was away never reached the page's other end: say it again once it is back.
+document.getElementById('components-reconnect-modal')?.addEventListener('components-reconnect-state-changed', (event) => {
+  if (event.detail?.state !== 'hide') return;
+  for (const el of held.keys()) {
+    if (!el.isConnected || !el.value) continue;
+    el.dispatchEvent(new Event('input', { bubbles: true }));
+    el.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+});
 let due = 0;
 const soon = () => { clearTimeout(due); due = setTimeout(() => { try { sweep(); } catch { /* no storage in this browser */ } }, 50); };
 new MutationObserver(soon).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });

@@ -49,7 +49,7 @@ public sealed class LiveBench : IAsyncDisposable
     {
         var talk = new BenchTalk(input);
         var code = await LidoffProgram.Run([.. arguments, "--workspace", folder], SeatOf(talk, folder), CancellationToken.None);
-        Assert.True(code == 0, string.Join(' ', arguments) + " gave " + code.ToString(CultureInfo.InvariantCulture) + ": " + string.Join('\n', talk.Said));
+        Assert.True(code == 0, string.Join(' ', arguments) + " gave " + code.ToString(CultureInfo.InvariantCulture) + ": " + string.Join('\n', talk.Said.Concat(talk.Out)));
         return talk.Out;
     }
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Lidoff.BrowserSupport;
 using Microsoft.Playwright;
 
@@ -48,6 +49,13 @@ public sealed class Window
         var answer = await Page.GotoAsync(bench.Own + path);
         await Settled();
         return answer;
+    }
+
+    /// <summary>Waits until the page has gone to an address of the bench by itself; <paramref name="path"/> may end in <c>*</c>.</summary>
+    public async Task Arrives(string path)
+    {
+        await Assertions.Expect(Page).ToHaveURLAsync(new Regex("^" + Regex.Escape(bench.Own + path.TrimEnd('*')) + (path.EndsWith('*') ? "" : "$")), new() { Timeout = 10_000 });
+        await Settled();
     }
 
     /// <summary>Changes size and colours of an open page.</summary>

@@ -1,0 +1,74 @@
+using System.Text.Json;
+using Lidoff.Bench.Rooms;
+using Lidoff.Browser.Tests.Fixtures;
+using Microsoft.Playwright;
+
+namespace Lidoff.Browser.Tests.Walks;
+
+/// <summary>Names, marks and labels that a stranger may have written: shown as text on every page, never obeyed.</summary>
+public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
+{
+    private const string Script = "<script>window.hit=1</script><img src=x onerror=window.hit=1>";
+    private const string Turned = "safe\u202Egpj.exe";
+
+    [Fact]
+    public async Task Hostile_names_and_marks_are_shown_harmless_in_every_room()
+    {
+        var bench = await Bench("band");
+        var endless = new string('Ω', 200);
+        string[] lines =
+        [
+            Line(new { kind = "spot", spot = "U1", role = Script, why = Turned + new string('x', 3000) }),
+            Line(new { kind = "mark", spot = "U1", lines = new[] { Script, Turned, endless, "../../etc/passwd" } }),
+            Line(new { kind = "claim", claim = "C1", text = Script + " " + Turned }),
+            Line(new { kind = "specimen", specimen = "A", says = Script, from = Turned }),
+            Line(new { kind = "step", specimen = "A", does = Script, tool = Turned, destroys = endless }),
+            Line(new { kind = "plan", plan = "P1", does = Script, why = Turned }),
+            Line(new { kind = "pause", in_hand = Script, next = Turned, note = endless }),
+            Line(new { kind = "question", question = "Q1", text = Script + endless, why = Turned }),
+            Line(new { kind = "pad", pad = "TP1", name = "<script>window.hit=1</script>" }),
+            Line(new { kind = "rail", rail = "VSYS", why = Script, from = "U1" }),
+            Line(new { kind = "touch", a = "U1.1", b = "TP1", beep = true }),
+        ];
+        await LiveBench.Command(bench.Folder, string.Join('\n', lines), "note", "band", "-");
+
+        var window = await Open(bench, Look.Narrow);
+        // The answer to a file that is called "..": no name is left of it.
+        window.Watch.Forgive("status of 400");
+        window.Page.Dialog += (_, dialog) => Assert.Fail("a dialog opened: " + dialog.Message);
+        await window.Go("/dossiers/band/see");
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", new[] { Files.Picture("<script>window.hit=1<script>.png"), Files.Picture(Turned), Files.Picture("..") , Files.Picture(new string('n', 250) + ".png") });
+        await Assertions.Expect(window.Page.Locator("form[data-upload] output")).ToContainTextAsync("added.");
+        foreach (var path in RoomList.All.Select(room => "/dossiers/band/" + room.Name).Append("/").Append("/dossiers/band"))
+        {
+            await window.Go(path);
+            await Shoot(window, path);
+            Assert.False(await window.Page.EvaluateAsync<bool>("'hit' in window"), path);
+            Assert.Equal(0, await window.Page.EvaluateAsync<int>("[...document.querySelectorAll('img')].filter(i => i.getAttribute('src') === 'x').length"));
+            // No character that turns the reading direction stands on the page itself.
+            Assert.False(await window.Page.EvaluateAsync<bool>("/[\\u202A-\\u202E\\u2066-\\u2069]/.test(document.body.innerText)"), path);
+            Assert.True(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390, path + " needs sideways scrolling");
+        }
+
+        await window.Go("/dossiers/band/name");
+        await Assertions.Expect(window.Page.Locator("main")).ToContainTextAsync(Script);
+        await Assertions.Expect(window.Page.Locator("main")).ToContainTextAsync("safe⟨U+202E⟩gpj.exe");
+    }
+
+    [Theory]
+    [InlineData("../../etc")]
+    [InlineData("<script>")]
+    [InlineData("\u202Eband")]
+    public async Task A_name_that_cannot_be_one_gets_a_sentence_and_stays_in_the_field(string name)
+    {
+        var bench = await Bench();
+        var window = await Open(bench);
+        await window.Go("/");
+        await window.Page.FillAsync("#new", name);
+        await window.Page.PressAsync("#new", "Enter");
+        await Assertions.Expect(window.Page.Locator("main [role=status]").Last).ToContainTextAsync("cannot be a dossier's short name");
+        await Assertions.Expect(window.Page.Locator("#new")).ToHaveValueAsync(name);
+    }
+
+    private static string Line(object line) => JsonSerializer.Serialize(line);
+}
