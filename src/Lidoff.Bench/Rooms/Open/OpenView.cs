@@ -1,13 +1,100 @@
+using System.Globalization;
+using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
 using Lidoff.Opening.Kinds;
+using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Rooms.Open;
 
 /// <summary>What the room Open shows.</summary>
+/// <param name="Resume">What to know first after a break.</param>
+/// <param name="Specimens">The units, as stored.</param>
+/// <param name="States">How it behaved before it was opened.</param>
 /// <param name="Steps">What was done, in order.</param>
-public sealed record OpenView(ValueList<StepSighting> Steps)
+/// <param name="Plans">What is meant to be done and is not, in natural order of their names.</param>
+/// <param name="Masses">What was weighed.</param>
+/// <param name="Sums">Parts against the whole, for each specimen.</param>
+/// <param name="NextPlan">A name no plan has yet.</param>
+/// <param name="Tools">Tools that steps named, each once.</param>
+/// <param name="Minutes">Time of all steps, in words; empty where none was noted.</param>
+public sealed record OpenView(
+    ResumeView Resume, ValueList<Noted<SpecimenSighting>> Specimens, ValueList<Noted<StateSighting>> States, ValueList<StepRow> Steps, ValueList<PlanRow> Plans,
+    ValueList<Noted<MassSighting>> Masses, ValueList<MassSum> Sums, string NextPlan, ValueList<string> Tools, string Minutes)
 {
+    /// <summary>Names of the specimens anybody spoke of, in natural order.</summary>
+    public IReadOnlyList<string> Names =>
+    [
+        .. Specimens.Select(each => each.Value.Specimen).Concat(Steps.Select(step => step.Specimen)).Concat(Masses.Select(mass => mass.Specimen))
+            .Where(name => name.Length > 0).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
+    ];
+
     /// <summary>The room as the dossier stands.</summary>
-    public static OpenView Of(OpenDossier dossier) => new([.. dossier.Session.View.Live<StepSighting>().Select(step => step.Value)]);
+    public static OpenView Of(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        var specimens = Noted<SpecimenSighting>.All(view);
+        var masses = Noted<MassSighting>.All(view);
+        var steps = StepsOf(dossier);
+        var plans = PlansOf(view);
+        var minutes = steps.Where(step => step.Step.Minutes is not null).Sum(step => step.Step.Minutes);
+        return new(
+            ResumeOf(view, plans), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, masses), NewPlan(view),
+            [.. steps.Select(step => step.Step.Tool).Where(tool => tool.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            steps.Any(step => step.Step.Minutes is not null) ? Showing.Minutes.Of(minutes) : "");
+    }
+
+    private static List<StepRow> StepsOf(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        var place = view.Entries.Select((entry, i) => (entry.Entry.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
+        var steps = view.Live<StepSighting>();
+        var masses = view.Live<MassSighting>();
+        return
+        [
+            .. steps.Select((step, i) => new StepRow(
+                step.Id, step.Specimen, step.Value,
+                step.Value.Picture.Length > 0 && dossier.Model.Picture(step.Value.Picture) is { Found: true } picture ? picture.Sha256 : "",
+                [.. masses.Where(mass => Owner(place[mass.Id], mass.Specimen) == i).Select(mass => (mass.Value.Spot.Length > 0 ? mass.Value.Spot : "whole") + " " + Plain.Number(mass.Value.G) + " g")],
+                Time(step.Entry.At))),
+        ];
+
+        // The step a mass was noted behind, of the same specimen; -1 where none was.
+        int Owner(int at, string specimen)
+        {
+            for (var i = steps.Count - 1; i >= 0; i--)
+            {
+                if (place[steps[i].Id] < at && (specimen.Length == 0 || steps[i].Specimen == specimen)) return i;
+            }
+
+            return -1;
+        }
+    }
+
+    private static List<PlanRow> PlansOf(IDossierView view)
+    {
+        var done = view.Live<StepSighting>().Select(step => step.Value.Plan).ToHashSet(StringComparer.Ordinal);
+        var open = view.Live<StepPlanned>().GroupBy(plan => plan.Value.Plan, StringComparer.Ordinal).Select(group => group.Last())
+            .Where(plan => !plan.Value.Dropped && !done.Contains(plan.Value.Plan)).OrderBy(plan => plan.Value.Plan, NaturalOrder.Instance).ToList();
+        var names = open.Select(plan => plan.Value.Plan).ToHashSet(StringComparer.Ordinal);
+        return [.. open.Select(plan => new PlanRow(plan.Id, plan.Specimen, plan.Value, [.. plan.Value.After.Where(names.Contains)]))];
+    }
+
+    private static ResumeView ResumeOf(IDossierView view, List<PlanRow> plans)
+    {
+        var pauses = view.Live<BenchLeft>();
+        var left = pauses.Count > 0 ? pauses[^1] : null;
+        var since = left is null ? 0 : view.Live<StepSighting>().Count(step => step.Entry.At > left.Entry.At);
+        var next = plans.Where(plan => plan.Plan.Irreversible).OrderBy(plan => plan.Waits.Count).FirstOrDefault();
+        return new(CellState.Of(Noted<CellSighting>.All(view)), next, left?.Value, left is null ? "" : Time(left.Entry.At), since);
+    }
+
+    private static string NewPlan(IDossierView view)
+    {
+        var taken = view.Live<StepPlanned>().Select(plan => plan.Value.Plan).Concat(view.Live<StepSighting>().Select(step => step.Value.Plan)).ToHashSet(StringComparer.Ordinal);
+        return Enumerable.Range(1, taken.Count + 1).Select(n => "P" + n.ToString(CultureInfo.InvariantCulture)).First(name => !taken.Contains(name));
+    }
+
+    private static string Time(DateTimeOffset at) => at.ToUniversalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,36 @@
+using Lidoff.Bench.Working;
+using Lidoff.Numbers.Failing;
+using Lidoff.Numbers.Quantities;
+using Lidoff.Numbers.Typed;
+
+namespace Lidoff.Bench.Rooms.Open.Typed;
+
+/// <summary>A mass as it is typed: <c>B1 3.61 g ± 0.01</c>, <c>whole 21.4 g</c>, or the number alone for the whole.</summary>
+/// <param name="Spot">What was weighed; empty for the whole specimen.</param>
+/// <param name="G">Mass, g.</param>
+/// <param name="UG">Its standard uncertainty, g; null when none was typed.</param>
+public sealed record MassTyped(string Spot, double G, double? UG)
+{
+    /// <summary>Reads the line.</summary>
+    public static Outcome<MassTyped> Read(string? text)
+    {
+        var line = (text ?? "").Trim();
+        var at = line.IndexOf(' ', StringComparison.Ordinal);
+        var begins = line.Length > 0 && (char.IsDigit(line[0]) || line[0] is '.' or ',' or '-' or '+');
+        var spot = begins ? "" : at < 0 ? line : line[..at];
+        var number = begins ? line : at < 0 ? "" : line[(at + 1)..].Trim();
+        if (number.Length == 0) return OpenSentences.MassMissing(spot);
+        return TypedSpread.Read(number, Units.Gram, "mass").Then(Grams).Then(mass => mass with { Spot = string.Equals(spot, "whole", StringComparison.OrdinalIgnoreCase) ? "" : spot });
+    }
+
+    /// <summary>A mass without a name: 23.4 g, 23.4 g ± 0.05.</summary>
+    internal static Outcome<MassTyped> Grams(TypedSpread spread) => spread.Shape is SpreadShape.Exact or SpreadShape.Normal
+        ? new MassTyped("", Grams(spread.Centre), spread.Shape == SpreadShape.Normal ? Grams(spread.U) : null)
+        : OpenSentences.MassIsNoRange(spread.Raw.Trim());
+
+    /// <summary>The line to store.</summary>
+    public Line Line(string specimen) => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG);
+
+    // From SI back to grams, at the ten digits that no scale reaches, so that 23.4 stays 23.4.
+    private static double Grams(double kilograms) => Math.Round(Units.Gram.FromSi(kilograms), 10);
+}

@@ -1,0 +1,69 @@
+using System.Text.RegularExpressions;
+
+namespace Lidoff.Bench.Rooms.Open.Typed;
+
+/// <summary>A part of a typed step.</summary>
+/// <param name="Sign">The sign that opened it; a blank for what is done, <see cref="Time"/> or <see cref="Mass"/>.</param>
+/// <param name="Text">Its words without the sign.</param>
+/// <param name="Raw">Its words as typed.</param>
+internal sealed partial record StepWords(char Sign, string Text, string Raw)
+{
+    /// <summary>Sign of a time.</summary>
+    public const char Time = 't';
+
+    /// <summary>Sign of a mass.</summary>
+    public const char Mass = '=';
+
+    private const string Signs = "#@~!&?";
+
+    /// <summary>The parts in the order typed; what is done may be in several.</summary>
+    public static IEnumerable<StepWords> Of(string? text)
+    {
+        var words = (text ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        StepWords? open = null;
+        for (var i = 0; i < words.Length; i++)
+        {
+            var word = words[i];
+            var inSetting = open?.Sign == '~';
+            if (word.Length > 1 && Signs.Contains(word[0], StringComparison.Ordinal) && word[1] == word[0])
+            {
+                open = Onto(open, word[1..], word);
+                continue;
+            }
+
+            // A lone & is an "and".
+            var sign = Signs.Contains(word[0], StringComparison.Ordinal) && word != "&" ? word[0]
+                : MassForm().IsMatch(word) ? Mass
+                : !inSetting && TimeForm().IsMatch(word) ? Time
+                : !inSetting && i + 1 < words.Length && char.IsAsciiDigit(word[0]) && TimeForm().IsMatch(word + words[i + 1]) ? 'T'
+                : '\0';
+            if (sign == '\0')
+            {
+                open = Onto(open, word, word);
+                continue;
+            }
+
+            if (open is not null) yield return sign is Time or 'T' ? open.WithoutFor() : open;
+            open = null;
+            // An act is one word, and a time or a mass ends where it ends.
+            if (sign == 'T') yield return new(Time, word + " " + words[++i], word + " " + words[i]);
+            else if (sign is Time or Mass) yield return new(sign, word, word);
+            else if (sign == '#') yield return new(sign, word[1..], word);
+            else open = new(sign, word[1..], word);
+        }
+
+        if (open is not null) yield return open;
+    }
+
+    private static StepWords Onto(StepWords? open, string text, string raw) =>
+        open is null ? new(' ', text, raw) : open with { Text = (open.Text + " " + text).Trim(), Raw = open.Raw + " " + raw };
+
+    // "heat it for 5 min": the word that led to the time goes with it.
+    private StepWords WithoutFor() => Text.EndsWith(" for", StringComparison.OrdinalIgnoreCase) ? this with { Text = Text[..^4], Raw = Raw[..^4] } : this;
+
+    [GeneratedRegex(@"^[0-9][0-9.,]*(min|h)$", RegexOptions.CultureInvariant)]
+    private static partial Regex TimeForm();
+
+    [GeneratedRegex(@"^[\p{L}0-9_-]{0,39}=[0-9.,].*$", RegexOptions.CultureInvariant)]
+    private static partial Regex MassForm();
+}

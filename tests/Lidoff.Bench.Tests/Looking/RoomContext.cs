@@ -1,0 +1,42 @@
+using Bunit;
+using Lidoff.Bench.Data;
+using Lidoff.Bench.Hosting;
+using Lidoff.Bench.Working;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Lidoff.Bench.Tests.Looking;
+
+/// <summary>What a room's page needs to be drawn and worked in a test: a bench over a real workspace, and one window's hand.</summary>
+public abstract class RoomContext : BunitContext
+{
+    protected RoomContext()
+    {
+        var options = new BenchOptions { Data = Bench, Program = "Lidoff.Bench.Tests", Unguessable = b => b.Fill(1), Look = TimeSpan.FromMilliseconds(5), Log = _ => { } };
+        Services.AddSingleton(options);
+        Services.AddSingleton<IBenchData>(Bench);
+        var watch = new HeadsWatch(options);
+        Services.AddSingleton(watch);
+        Services.AddSingleton(new Acts());
+        Services.AddSingleton(new Selection());
+        Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
+        SetRendererInfo(new("Server", isInteractive: true));
+        JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    /// <summary>Where everything is stored.</summary>
+    public FakeBench Bench { get; } = new();
+
+    /// <summary>The window's hand.</summary>
+    public Hand Hand => Services.GetRequiredService<Hand>();
+
+    /// <summary>Live entries of a sort in the dossier "d", as stored.</summary>
+    public IReadOnlyList<T> Stored<T>()
+        where T : class => Bench.View("d", dossier => dossier.Session.View.Live<T>().Select(each => each.Value).ToList())!;
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing) Bench.Dispose();
+    }
+}

@@ -1,0 +1,164 @@
+using Bunit;
+using Lidoff.Bench.Rooms.Open;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Opening.Cautioning;
+using Lidoff.Opening.Kinds;
+
+namespace Lidoff.Bench.Tests.Rooms.Open;
+
+public sealed class OpenPageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    [Fact]
+    public async Task A_step_is_one_line_and_can_be_taken_back()
+    {
+        var page = Page();
+        page.Find("#step").Input("cut the seam #cut @scalpel 4min !seal");
+        page.Find("form:has(#step)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("Take back step 1", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(new StepSighting("cut the seam", StepAct.Cut, "scalpel", "", 4, "seal", ""), Assert.Single(Stored<StepSighting>()));
+        Assert.Equal("", page.Find("#step").GetAttribute("value"));
+        await Hand.Undo("d");
+        page.WaitForAssertion(() => Assert.DoesNotContain("Take back step 1", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Empty(Stored<StepSighting>());
+        await Hand.Redo("d");
+        Assert.Single(Stored<StepSighting>());
+    }
+
+    [Fact]
+    public void Cautions_stand_there_before_anything_is_stored()
+    {
+        var page = Page();
+        Assert.Empty(page.FindAll(".cautions"));
+        page.Find("#step").Input("cut the se");
+        Assert.Contains("Blades and ultrasonic cutters slip.", page.Find("form:has(#step) .cautions").TextContent, StringComparison.Ordinal);
+        page.Find("#step").Input("open it");
+        Assert.Empty(page.FindAll(".cautions"));
+        page.Find("form:has(#step) select").Change("pry");
+        Assert.Contains("Is the cell out, or at least disconnected?", page.Find(".cautions").TextContent, StringComparison.Ordinal);
+        Assert.Equal("open it #pry", page.Find("#step").GetAttribute("value"));
+        Assert.Empty(Stored<StepSighting>());
+    }
+
+    [Fact]
+    public void The_question_of_the_cell_is_not_asked_once_it_is_answered()
+    {
+        Bench.Set("d", "", """{"kind":"cell","connected":false}""");
+        var page = Page();
+        page.Find("#step").Input("pry the lid");
+        Assert.DoesNotContain("Is the cell out", page.Find(".cautions").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_wrong_stands_beside_the_line_and_the_line_stays()
+    {
+        var page = Page();
+        page.Find("#step").Input("saw it #saw");
+        page.Find("form:has(#step)").Submit();
+        Assert.Contains("There is no act \"saw\"", page.Find("form:has(#step) .fault").TextContent, StringComparison.Ordinal);
+        Assert.Equal("saw it #saw", page.Find("#step").GetAttribute("value"));
+        Assert.Empty(Stored<StepSighting>());
+    }
+
+    [Fact]
+    public void One_press_says_that_the_cell_is_out()
+    {
+        Bench.Set("d", "", """{"kind":"cell","spot":"B1","connected":true}""");
+        var page = Page();
+        page.Find(".resume [data-key=c]").Click();
+        page.WaitForAssertion(() => Assert.Contains("Disconnected", page.Find(".resume").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal([true, false], Stored<CellSighting>().Select(cell => cell.Connected!.Value));
+        Assert.Equal("B1", Stored<CellSighting>()[^1].Spot);
+    }
+
+    [Fact]
+    public void One_press_carries_a_plan_out_and_ticks_are_stored()
+    {
+        var page = Page();
+        page.Find("#plan").Input("cut the seam #cut !the seal ?mass:whole");
+        page.Find("form:has(#plan)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("Done all the same", page.Find(".plan").TextContent, StringComparison.Ordinal), Patience);
+        page.Find(".plan input[type=checkbox]").Change(true);
+        page.WaitForAssertion(() => Assert.DoesNotContain("all the same", page.Find(".plan").TextContent, StringComparison.Ordinal), Patience);
+        page.Find(".plan .act").Click();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".plan")), Patience);
+        Assert.Equal(new StepSighting("cut the seam", StepAct.Cut, "", "", null, "the seal", "", "P1"), Assert.Single(Stored<StepSighting>()));
+    }
+
+    [Fact]
+    public void A_field_is_put_right_where_it_stands_and_the_rest_stays()
+    {
+        Bench.Set("d", "", """{"kind":"specimen","specimen":"A","says":"band","mass_g":23.4,"u_g":0.05,"bought":"2026-01-12"}""");
+        var page = Page();
+        page.Find("button[aria-label^='Mass of A']").Click();
+        page.Find("form.inplace input").Input("23,6 g");
+        page.Find("form.inplace").Submit();
+        page.WaitForAssertion(() => Assert.Contains("23.6 ± 0.05 g", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(new SpecimenSighting("A", "band", "", new DateOnly(2026, 1, 12), "", null, 23.6, 0.05), Assert.Single(Stored<SpecimenSighting>()));
+    }
+
+    [Fact]
+    public void A_day_that_is_none_is_refused_in_place()
+    {
+        Bench.Set("d", "", """{"kind":"specimen","specimen":"A"}""");
+        var page = Page();
+        page.Find("button[aria-label^='Day A']").Click();
+        page.Find("form.inplace input").Input("last week");
+        page.Find("form.inplace").Submit();
+        page.WaitForAssertion(() => Assert.Contains("a day such as", page.Find("form.inplace .fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("last week", page.Find("form.inplace input").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void The_bench_is_left_with_what_was_ticked_and_in_hand()
+    {
+        var page = Page();
+        page.Find(".closing input[type=checkbox]").Change(true);
+        page.Find("#in-hand").Input("the flat cable");
+        page.Find("#next").Input("picture the back");
+        page.Find("form.closing").Submit();
+        page.WaitForAssertion(() => Assert.Contains("the flat cable", page.Find(".resume").TextContent, StringComparison.Ordinal), Patience);
+        var left = Assert.Single(Stored<BenchLeft>());
+        Assert.Equal(["heat-off", "in-hand-noted"], left.Checked);
+        Assert.Equal(("the flat cable", "picture the back"), (left.InHand, left.Next));
+        Assert.Equal("", page.Find("#in-hand").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void States_and_masses_are_one_line_each()
+    {
+        var page = Page();
+        page.Find("#state").Input("idle: nothing lit, 6.1 µA ± 0.4");
+        page.Find("form:has(#state)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("6.1 ± 0.4 µA", page.Markup, StringComparison.Ordinal), Patience);
+        page.Find("#mass").Input("B1 3.61");
+        page.Find("form:has(#mass)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("The whole was not weighed; the parts are 3.61 g together.", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(new StateSighting("idle", "nothing lit", "", "", null, 6.1, 0.4), Assert.Single(Stored<StateSighting>()));
+        Assert.Equal(new MassSighting("B1", 3.61, 0.01), Assert.Single(Stored<MassSighting>()));
+    }
+
+    [Fact]
+    public void Hostile_text_is_text()
+    {
+        Bench.Set("d", "",
+            """{"kind":"specimen","specimen":"<u>","says":"<script>alert(1)</script> \u202E"}""",
+            """{"kind":"state","name":"<i>","lights":"<b>"}""",
+            """{"kind":"step","does":"<script>alert(2)</script>","tool":"\u0007"}""",
+            """{"kind":"plan","plan":"<p>","does":"<img src=x>","destroys":"<s>","record_first":["<q>"]}""",
+            """{"kind":"mass","spot":"<em>","g":1}""",
+            """{"kind":"pause","in_hand":"<script>alert(3)</script>"}""");
+        var page = Page();
+        page.WaitForAssertion(() => Assert.Contains("alert(3)", page.Markup, StringComparison.Ordinal), Patience);
+        foreach (var live in new[] { "<script", "<img src=x", "<u>", "<b>bold", "<s>", "<q>", "<em>", "\u202E", "\u0007" }) Assert.DoesNotContain(live, page.Markup, StringComparison.Ordinal);
+    }
+
+    private IRenderedComponent<OpenPage> Page()
+    {
+        Bench.Set("d", "");
+        var page = Render<OpenPage>(p => p.Add(o => o.Name, "d"));
+        page.WaitForAssertion(() => page.Find("#step"), Patience);
+        return page;
+    }
+}

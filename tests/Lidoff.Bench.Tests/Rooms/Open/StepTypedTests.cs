@@ -1,0 +1,82 @@
+using Lidoff.Bench.Rooms.Open.Typed;
+using Lidoff.Opening.Cautioning;
+
+namespace Lidoff.Bench.Tests.Rooms.Open;
+
+/// <summary>The grammar is ours; what it must make of each line is said in its hint.</summary>
+public sealed class StepTypedTests
+{
+    [Fact]
+    public void Every_part_has_its_sign()
+    {
+        var step = StepTyped.Read("cut the seam #cut @ceramic blade ~low speed !seal, and the print on it &seam.jpg 4min B1=3.61g").Value;
+        Assert.Equal("cut the seam", step.Does);
+        Assert.Equal(StepAct.Cut, step.Act);
+        Assert.Equal("ceramic blade", step.Tool);
+        Assert.Equal("low speed", step.Setting);
+        Assert.Equal("seal, and the print on it", step.Destroys);
+        Assert.Equal("seam.jpg", step.Picture);
+        Assert.Equal(4, step.Minutes);
+        Assert.Equal(new MassTyped("B1", 3.61, null), Assert.Single(step.Masses));
+    }
+
+    [Theory]
+    [InlineData("lift the lid 2 h", "lift the lid", 120)]
+    [InlineData("lift the lid for 12 min", "lift the lid", 12)]
+    [InlineData("lift the lid 1,5min", "lift the lid", 1.5)]
+    [InlineData("warm it ~60 °C, 30 min", "warm it", null)]
+    [InlineData("4min lift the lid", "lift the lid", 4.0)]
+    [InlineData("undo 4 screws", "undo 4 screws", null)]
+    public void A_time_is_taken_out_of_the_words_but_not_out_of_a_setting(string typed, string does, double? minutes)
+    {
+        var step = StepTyped.Read(typed).Value;
+        Assert.Equal(does, step.Does);
+        Assert.Equal(minutes, step.Minutes);
+    }
+
+    [Theory]
+    [InlineData("cut the seam", StepAct.Cut)]
+    [InlineData("Solder two wires", StepAct.Solder)]
+    [InlineData("lift the lid", StepAct.Other)]
+    [InlineData("cut a label #look", StepAct.Look)]
+    [InlineData("cut the seam #", StepAct.Cut)]
+    [InlineData("open it #XRAY", StepAct.XRay)]
+    [InlineData("", StepAct.Other)]
+    public void The_act_is_known_while_it_is_typed(string typed, StepAct act) => Assert.Equal(act, StepTyped.ActIn(typed));
+
+    [Theory]
+    [InlineData("take out screw ##2", "take out screw #2")]
+    [InlineData("pry & lift", "pry & lift")]
+    [InlineData("careful! it springs", "careful! it springs")]
+    public void Signs_that_mean_nothing_stay_words(string typed, string does) => Assert.Equal(does, StepTyped.Read(typed).Value.Does);
+
+    [Fact]
+    public void All_faults_come_at_once()
+    {
+        var faults = StepTyped.Read("#saw 1,500min 3min").Faults.Select(fault => fault.Say).ToList();
+        Assert.Equal(3, faults.Count);
+        Assert.StartsWith("There is no act \"saw\"; the acts are buy, look, xray, cut, pry", faults[0], StringComparison.Ordinal);
+        Assert.Contains("1.5 or 1500?", faults[1], StringComparison.Ordinal);
+        Assert.Equal("Say in words what is done, before the signs.", faults[2]);
+    }
+
+    [Fact]
+    public void Two_acts_and_two_times_are_asked_about()
+    {
+        var faults = StepTyped.Read("cut #cut #pry 3min 4min").Faults.Select(fault => fault.Say);
+        Assert.Equal(["There are two acts; a step has one. Note two steps, or write ## for the sign itself.", "There are two times; a step has one. A time that belongs to a setting goes behind ~."], faults);
+    }
+
+    [Fact]
+    public void A_field_beside_the_line_writes_into_it()
+    {
+        var typed = StepTyped.With("cut the seam @knife 4min", StepTyped.ToolSign, "ceramic blade");
+        Assert.Equal("cut the seam 4min @ceramic blade", typed);
+        Assert.Equal("cut the seam 4min @ceramic blade #cut", StepTyped.With(typed, StepTyped.ActSign, "cut"));
+        Assert.Equal("cut the seam 4min", StepTyped.With(typed, StepTyped.ToolSign, ""));
+    }
+
+    [Fact]
+    public void What_to_record_first_is_asked_as_often_as_needed() =>
+        Assert.Equal(["mass:whole", "picture of the seam"], StepTyped.Read("cut the seam !seal ?mass:whole ?picture of the seam ?mass:whole").Value.RecordFirst);
+}
