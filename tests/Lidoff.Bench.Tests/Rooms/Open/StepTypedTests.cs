@@ -21,8 +21,8 @@ public sealed class StepTypedTests
     }
 
     [Theory]
-    [InlineData("lift the lid 2 h", "lift the lid", 120)]
-    [InlineData("lift the lid for 12 min", "lift the lid", 12)]
+    [InlineData("lift the lid 2 h", "lift the lid", 120.0)]
+    [InlineData("lift the lid for 12 min", "lift the lid", 12.0)]
     [InlineData("lift the lid 1,5min", "lift the lid", 1.5)]
     [InlineData("warm it ~60 °C, 30 min", "warm it", null)]
     [InlineData("4min lift the lid", "lift the lid", 4.0)]
