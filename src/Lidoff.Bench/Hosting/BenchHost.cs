@@ -122,6 +122,7 @@ public static class BenchHost
         services.AddSingleton(new LoginKey(options.Unguessable));
         services.AddSingleton<HeadsWatch>();
         services.AddSingleton(options.Jobs ?? new JobDesk(options.Time));
+        services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
         services.AddScoped<Selection>();

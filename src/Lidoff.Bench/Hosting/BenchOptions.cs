@@ -1,4 +1,5 @@
 using Lidoff.Bench.Data;
+using Lidoff.Bench.Working;
 using Lidoff.Evidence.Working;
 
 namespace Lidoff.Bench.Hosting;
@@ -26,6 +27,9 @@ public sealed record BenchOptions
 
     /// <summary>Where long work is listed and can be stopped. Default: a desk of its own.</summary>
     public JobDesk? Jobs { get; init; }
+
+    /// <summary>Watched folders. Default: a desk of its own, which watches nothing until it is told to.</summary>
+    public WatchDesk? Watches { get; init; }
 
     /// <summary>Clock. Default: the system's.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;

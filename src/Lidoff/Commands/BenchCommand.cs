@@ -3,7 +3,7 @@ using Lidoff.Serving;
 
 namespace Lidoff.Commands;
 
-/// <summary><c>lidoff bench [--port N] [--no-browser]</c>: the workbench on 127.0.0.1.</summary>
+/// <summary><c>lidoff bench [--port N] [--no-browser] [--watch DIR --into DOSSIER]</c>: the workbench on 127.0.0.1.</summary>
 public sealed class BenchCommand : ILidoffCommand
 {
     /// <inheritdoc/>
@@ -18,11 +18,20 @@ public sealed class BenchCommand : ILidoffCommand
         var (port, quiet) = (PortOption(), NoBrowserOption());
         command.Options.Add(port);
         command.Options.Add(quiet);
+        var watch = new Option<string?>("--watch") { Description = "Folder that a microscope or camera writes to; what lands there is taken in." };
+        var into = new Option<string?>("--into") { Description = "Short name of the dossier that files of --watch go into." };
+        command.Options.Add(watch);
+        command.Options.Add(into);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(watch) is null != result.GetValue(into) is null) result.AddError("--watch and --into go together: the folder, and the dossier its files go into.");
+        });
         command.SetAction(async (parsed, stop) =>
         {
             var opened = Desk.Open(seat, parsed);
             if (!opened.TryValue(out var workspace)) return Desk.Refuse(seat, opened.Faults);
-            using (workspace) return await BenchRun.Serve(seat, workspace, parsed.GetValue(port), !parsed.GetValue(quiet), "/", stop);
+            (string, string)? watched = parsed.GetValue(watch) is { } folder && parsed.GetValue(into) is { } dossier ? (seat.PathOf(folder), dossier) : null;
+            using (workspace) return await BenchRun.Serve(seat, workspace, parsed.GetValue(port), !parsed.GetValue(quiet), "/", stop, watched);
         });
     }
 

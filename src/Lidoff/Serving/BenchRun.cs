@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Security.Cryptography;
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
+using Lidoff.Bench.Working;
 using Lidoff.Evidence.Store;
 using Lidoff.Evidence.Working;
 
@@ -10,14 +11,27 @@ namespace Lidoff.Serving;
 /// <summary>Runs the workbench on a workspace until it is stopped; what <c>bench</c> and <c>demo</c> share.</summary>
 public static class BenchRun
 {
-    /// <summary>Serves. Prints the one ready line when the page answers, and opens the browser unless told not to.</summary>
-    public static async Task<int> Serve(Seat seat, Workspace workspace, int port, bool browser, string start, CancellationToken stop)
+    /// <summary>
+    /// Serves. Prints the one ready line when the page answers, and opens the browser unless told not to. What lands in
+    /// <paramref name="watch"/>'s folder is taken into its dossier.
+    /// </summary>
+    public static async Task<int> Serve(Seat seat, Workspace workspace, int port, bool browser, string start, CancellationToken stop, (string Folder, string Dossier)? watch = null)
     {
         using var jobs = new JobDesk(seat.Clock);
         using var tiles = new WorkspaceTiles(workspace, jobs);
+        var data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace));
+        using var watches = new WatchDesk(data, seat.Clock, workspace.Folder);
+        using var told = watches.Listen((_, each) => seat.Talk.Say(each.Say));
+        if (watch is var (folder, dossier))
+        {
+            var watched = watches.Start(dossier, folder);
+            if (!watched.Ok) return Desk.Refuse(seat, watched.Faults);
+        }
+
         var options = new BenchOptions
         {
-            Data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace)),
+            Data = data,
+            Watches = watches,
             Tiles = tiles,
             Jobs = jobs,
             Unguessable = RandomNumberGenerator.Fill,

@@ -60,6 +60,8 @@ public sealed class JournalCommandTests : IDisposable
     [InlineData(ExitCodes.Usage, "lidoff read is promised and not built yet; `lidoff --help` lists what works today.", "read", "x.png")]
     [InlineData(ExitCodes.Usage, "Unrecognized command or argument 'nmae'.", "nmae")]
     [InlineData(ExitCodes.Usage, "--port wants a number from 0 to 65535.", "bench", "--port", "70000")]
+    [InlineData(ExitCodes.Usage, "--watch and --into go together: the folder, and the dossier its files go into.", "bench", "--watch", "card")]
+    [InlineData(ExitCodes.Refused, "There is no dossier \"e\" in this workspace; there is d.", "bench", "--no-browser", "--watch", ".", "--into", "e")]
     public async Task A_wrong_call_says_what_is_wrong(int expected, string sentence, params string[] arguments)
     {
         await Run("new", "d");
