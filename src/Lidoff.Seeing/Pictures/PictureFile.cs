@@ -55,15 +55,23 @@ public static class PictureFile
     {
         var header = Read(path, name, limits);
         if (!header.Ok) return header;
+        // A JPEG whose end mark comes before its last row is not cut off for its decoder, which only warns and fills up with grey.
+        if (header.Value.Kind.MediaType == "image/jpeg" && Decodes(path, header.Value, Enums.FailOn.Warning)) return header;
+        if (!Decodes(path, header.Value, Enums.FailOn.Truncated)) return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Value.Kind.Says));
+        return header.Value.Kind.MediaType == "image/jpeg" ? header.Value with { Remarks = [.. header.Value.Remarks, PictureSentences.Damaged()] } : header;
+    }
+
+    private static bool Decodes(string path, PictureHeader header, Enums.FailOn fail)
+    {
         try
         {
-            using var image = Vips.Open(path, header.Value.Kind.MediaType, sequential: true, strict: true);
+            using var image = Vips.Open(path, header.Kind.MediaType, sequential: true, fail);
             _ = image.Avg();
-            return header;
+            return true;
         }
         catch (VipsException)
         {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Value.Kind.Says));
+            return false;
         }
     }
 

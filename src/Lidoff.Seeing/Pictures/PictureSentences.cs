@@ -20,6 +20,9 @@ public static class PictureSentences
     /// <summary>The pixels end early.</summary>
     public static string CutOff(string name, string says) => $"{Quoted(name)} is {says} whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came.";
 
+    /// <summary>Decoded with warnings: not cut off, and not sound.</summary>
+    public static string Damaged() => "The picture's data has errors or does not fill the size that its header claims; what could not be read is shown grey.";
+
     /// <summary>Over the caps.</summary>
     public static string TooLarge(string name, int width, int height, long mostPixels, int longestSide) => string.Create(
         CultureInfo.InvariantCulture,

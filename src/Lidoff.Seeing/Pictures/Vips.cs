@@ -14,11 +14,10 @@ internal static class Vips
     /// Opens by the loader that fits the recognised content. Never by file name alone: names are hostile, and the library reads
     /// options in square brackets out of them.
     /// </summary>
-    public static Image Open(string path, string mediaType, bool sequential, bool strict = false, int shrink = 1)
+    public static Image Open(string path, string mediaType, bool sequential, Enums.FailOn fail = Enums.FailOn.None, int shrink = 1)
     {
         _ = Ready;
         var access = sequential ? Enums.Access.Sequential : Enums.Access.Random;
-        var fail = strict ? Enums.FailOn.Truncated : Enums.FailOn.None;
         return mediaType switch
         {
             "image/jpeg" => Image.Jpegload(path, shrink: shrink, access: access, failOn: fail),
