@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Telling.Claims;

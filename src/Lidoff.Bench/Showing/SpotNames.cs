@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;

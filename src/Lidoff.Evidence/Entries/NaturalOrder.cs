@@ -1,4 +1,4 @@
-namespace Lidoff.Telling.Claims;
+namespace Lidoff.Evidence.Entries;
 
 /// <summary>C2 before C10: runs of digits compare as numbers, everything else ordinally.</summary>
 public sealed class NaturalOrder : IComparer<string>

@@ -1,0 +1,27 @@
+using Lidoff.Tracing.Kinds;
+
+namespace Lidoff.Tracing.Nets;
+
+/// <summary>Shortest chains of links, so that a contradiction names no entry that could be left out.</summary>
+internal static class NetPath
+{
+    /// <summary>The fewest links from one point to another; of equally short ones the one whose links come first. Empty when they are one point or apart.</summary>
+    public static IReadOnlyList<NetLink> Shortest(IReadOnlyList<NetLink> links, TouchPoint from, TouchPoint to)
+    {
+        var came = new Dictionary<TouchPoint, NetLink?> { [from] = null };
+        var queue = new Queue<TouchPoint>([from]);
+        while (queue.TryDequeue(out var at) && at != to)
+        {
+            foreach (var link in links)
+            {
+                var other = link.A == at ? link.B : link.B == at ? link.A : null;
+                if (other is not null && came.TryAdd(other, link)) queue.Enqueue(other);
+            }
+        }
+
+        var path = new List<NetLink>();
+        for (var at = to; came.TryGetValue(at, out var link) && link is not null; at = link.A == at ? link.B : link.A) path.Add(link);
+        path.Reverse();
+        return path;
+    }
+}
