@@ -1,13 +1,66 @@
+using System.Globalization;
+using Lidoff.Bench.Rooms.Open;
+using Lidoff.Bench.Rooms.Trace.Book;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Opening.Kinds;
+using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Tracing.Kinds;
 
 namespace Lidoff.Bench.Rooms.Trace;
 
 /// <summary>What the room Trace shows.</summary>
-/// <param name="Touches">What was probed, in order.</param>
-public sealed record TraceView(ValueList<TouchSighting> Touches)
+/// <param name="Touches">What was probed, the newest first.</param>
+/// <param name="Pads">Pads, the newest entry of each, in natural order.</param>
+/// <param name="Rails">Rails, the newest entry of each that was not dropped, in natural order.</param>
+/// <param name="Drawn">Nets drawn by hand.</param>
+/// <param name="Buses">What answered on buses, and registers that were read.</param>
+/// <param name="Book">Both sides.</param>
+/// <param name="CellOut">True when every cell anybody spoke of is disconnected; null when nobody spoke of one.</param>
+/// <param name="Names">Points and spots to propose while typing.</param>
+public sealed record TraceView(
+    ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
+    ValueList<string> Names)
 {
-    /// <summary>The room as the dossier stands.</summary>
-    public static TraceView Of(OpenDossier dossier) => new([.. dossier.Session.View.Live<TouchSighting>().Select(touch => touch.Value)]);
+    /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best.</summary>
+    public static TraceView Of(OpenDossier dossier, string? left = null, string? right = null)
+    {
+        var view = dossier.Session.View;
+        var touches = view.Live<TouchSighting>();
+        var pads = Newest(Noted<PadSighting>.All(view), pad => pad.Point.Text);
+        var drawn = Noted<NetDrawn>.All(view);
+        var cells = CellState.Of(Noted<CellSighting>.All(view)).Where(cell => cell.Connected is not null).ToList();
+        return new(
+            [.. touches.Select(touch => new TouchRow(touch.Id, touch.Value.A.Text, touch.Value.B.Text, Readings.Words(touch.Value), Readings.Kind(touch.Value), touch.Specimen)).Reverse()],
+            pads,
+            [.. Newest(Noted<RailDrawn>.All(view), rail => rail.Rail).Where(rail => !rail.Value.Dropped)],
+            drawn,
+            [.. BusesOf(view)],
+            BookView.Of(dossier, left, right),
+            cells.Count == 0 ? null : cells.TrueForAll(cell => cell.Connected == false),
+            [
+                .. touches.SelectMany(touch => new[] { touch.Value.A.Text, touch.Value.B.Text }).Concat(pads.Select(pad => pad.Value.Point.Text)).Concat(drawn.Select(net => net.Value.Net))
+                    .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
+            ]);
+    }
+
+    private static ValueList<Noted<T>> Newest<T>(ValueList<Noted<T>> all, Func<T, string> name)
+        where T : class => [.. all.GroupBy(each => name(each.Value), StringComparer.Ordinal).Select(group => group.Last()).OrderBy(each => name(each.Value), NaturalOrder.Instance)];
+
+    private static IEnumerable<BusRow> BusesOf(IDossierView view)
+    {
+        foreach (var bus in view.Live<BusSighting>())
+        {
+            var answered = bus.Value.Acks is { } acks ? string.Create(CultureInfo.InvariantCulture, $"answered {acks:N0} times") + (bus.Value.Nacks is > 0 and { } nacks ? string.Create(CultureInfo.InvariantCulture, $", did not {nacks:N0} times") : "") : "answered";
+            yield return new(bus.Id, bus.Value.Type switch { BusType.OneWire => "1-wire", BusType.I2c => "I²C", var other => other.ToString().ToUpperInvariant() }, Address(bus.Value.Address), bus.Value.Spot, answered);
+        }
+
+        foreach (var read in view.Live<IdentitySighting>())
+        {
+            yield return new(read.Id, "", Address(read.Value.Address), read.Value.Spot, string.Create(CultureInfo.InvariantCulture, $"register 0x{read.Value.Register:x2} reads 0x{read.Value.Value:x2}"));
+        }
+    }
+
+    private static string Address(int? address) => address is { } at ? string.Create(CultureInfo.InvariantCulture, $"0x{at:x2}") : "";
 }

@@ -1,7 +1,7 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 
-namespace Lidoff.Bench.Rooms.Open;
+namespace Lidoff.Bench.Rooms;
 
 /// <summary>A stored sighting with its entry, so that it can be corrected in its place or taken back.</summary>
 /// <param name="Entry">Its entry.</param>

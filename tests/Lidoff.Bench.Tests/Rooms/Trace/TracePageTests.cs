@@ -1,0 +1,116 @@
+using Bunit;
+using Lidoff.Bench.Rooms.Trace;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Tracing.Kinds;
+
+namespace Lidoff.Bench.Tests.Rooms.Trace;
+
+public sealed class TracePageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    [Fact]
+    public async Task Readings_come_one_after_another_on_the_same_pair_and_can_be_taken_back()
+    {
+        var page = Page();
+        Enter(page, "touch", "U3.13 GND beep");
+        page.WaitForAssertion(() => Assert.Contains("U3.13", page.Find(".pair").TextContent, StringComparison.Ordinal), Patience);
+        Enter(page, "touch", "0,3");
+        page.WaitForAssertion(() => Assert.Equal(2, Stored<TouchSighting>().Count), Patience);
+        Enter(page, "touch", "U3.14 open");
+        page.WaitForAssertion(() => Assert.Equal(3, Stored<TouchSighting>().Count), Patience);
+        var touches = Stored<TouchSighting>();
+        Assert.Equal(("U3.13", "GND", 0.3), (touches[1].A.Text, touches[1].B.Text, touches[1].Ohms));
+        Assert.Equal(("U3.14", "GND", true), (touches[2].A.Text, touches[2].B.Text, touches[2].Open));
+        await Hand.Undo("d");
+        Assert.Equal(2, Stored<TouchSighting>().Count);
+    }
+
+    [Fact]
+    public void What_is_wrong_stands_beside_the_line_and_the_line_stays()
+    {
+        var page = Page();
+        Enter(page, "touch", "U3.13 GND 1,500");
+        Assert.Contains("1500?", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal);
+        Assert.Equal("U3.13 GND 1,500", page.Find("#touch").GetAttribute("value"));
+        // The reader of lines has the last word.
+        Enter(page, "touch", "GND GND beep");
+        page.WaitForAssertion(() => Assert.Contains("another point than", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Empty(Stored<TouchSighting>());
+    }
+
+    [Fact]
+    public void A_paste_with_doubtful_commas_is_kept_and_asked_about_and_taken_once_settled()
+    {
+        var page = Page();
+        const string Pasted = "U3.13;GND;1,500\nC4.1;GND;0,25";
+        page.Find("#paste").Input(Pasted);
+        page.Find("form:has(#paste)").Submit();
+        Assert.Contains("Line 1: Is \"1,500\" 1.5", page.Find("form:has(#paste) .fault").TextContent, StringComparison.Ordinal);
+        Assert.Equal(Pasted, page.Find("#paste").GetAttribute("value"));
+        page.Find("form:has(#paste) select").Change("Comma");
+        page.Find("form:has(#paste)").Submit();
+        page.WaitForAssertion(() => Assert.Equal([1.5, 0.25], Stored<TouchSighting>().Select(touch => touch.Ohms!.Value)), Patience);
+    }
+
+    [Fact]
+    public void Pads_nets_and_rails_are_one_line_each()
+    {
+        var page = Page();
+        Enter(page, "pad", "U3.13 VDD power_in top");
+        Enter(page, "net", "VSYS: U3.13 C4.1 because the track is seen");
+        Enter(page, "rail", "VSYS 3.7 V from U4 to U1 U2 net VSYS");
+        page.WaitForAssertion(() => Assert.Single(Stored<RailDrawn>()), Patience);
+        Assert.Equal(new PadSighting("U3", "13", "VDD", "power_in", PadSide.Top, "", null), Assert.Single(Stored<PadSighting>()));
+        Assert.Equal(new NetDrawn("VSYS", [new("U3.13"), new("C4.1")], "the track is seen"), Assert.Single(Stored<NetDrawn>()));
+        Assert.Equal(new RailDrawn("VSYS", 3.7, null, "U4", ["U1", "U2"], "VSYS", "", false), Stored<RailDrawn>()[0]);
+    }
+
+    [Fact]
+    public void A_connected_cell_is_said_beside_the_probes()
+    {
+        Bench.Set("d", "", """{"kind":"cell","connected":true}""");
+        Assert.Contains("A cell is connected.", Page().Find("section:has(#touch) .doubt").TextContent, StringComparison.Ordinal);
+        Bench.Set("d", "", """{"kind":"cell","connected":false}""");
+        Assert.Empty(Page().FindAll("section:has(#touch) .doubt"));
+    }
+
+    [Fact]
+    public void Buses_and_registers_are_listed()
+    {
+        Bench.Set("d", "", """{"kind":"bus","type":"i2c","address":"0x52","spot":"U3","acks":1200,"nacks":3}""", """{"kind":"identity","spot":"U2","reg":"0x9f","value":"0xef4016"}""");
+        var page = Page();
+        Assert.Contains("answered 1,200 times, did not 3 times", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("register 0x9f reads 0xef4016", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hostile_text_is_text()
+    {
+        Bench.Set("d", "",
+            """{"kind":"touch","a":"<script>","b":"<u>\u202E","open":true}""",
+            """{"kind":"net","net":"<s>","points":["<q>"],"why":"<em>"}""",
+            """{"kind":"rail","rail":"<ins>","from":"<i>","to":["<del>"],"why":"<sub>"}""",
+            """{"kind":"pad","pad":"<sup>","name":"\u0007"}""",
+            """{"kind":"bus","type":"spi","spot":"<kbd>"}""");
+        var page = Page();
+        Assert.Contains("&lt;kbd&gt;", page.Markup, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("script, u, s, q, em, ins, i, del, sub, sup, kbd"));
+        Assert.DoesNotContain("\u202E", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u0007", page.Markup, StringComparison.Ordinal);
+    }
+
+    private static void Enter(IRenderedComponent<TracePage> page, string id, string text)
+    {
+        page.Find("#" + id).Input(text);
+        page.Find($"form:has(#{id})").Submit();
+    }
+
+    private IRenderedComponent<TracePage> Page()
+    {
+        Bench.Set("d", "");
+        var page = Render<TracePage>(p => p.Add(t => t.Name, "d"));
+        page.WaitForAssertion(() => page.Find("#touch"), Patience);
+        return page;
+    }
+}
