@@ -1,4 +1,4 @@
 namespace Lidoff.Bench.Data;
 
-/// <summary>A file that is stored for good: its hash, what it was recognised as in words, and the entry that took it in.</summary>
-public sealed record AddedFile(string Sha256, string Kind, string Entry);
+/// <summary>A file that is stored for good: its hash, what it was recognised as in words, the entry that took it in, and what is wrong with it in a sentence (empty: nothing found).</summary>
+public sealed record AddedFile(string Sha256, string Kind, string Entry, string Trouble = "");

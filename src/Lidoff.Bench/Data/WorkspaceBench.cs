@@ -5,6 +5,7 @@ using Lidoff.Evidence.Registering;
 using Lidoff.Evidence.Store;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Pictures;
 using Lidoff.Bench.Showing;
 using Lidoff.Telling.Dossiers;
 
@@ -91,13 +92,19 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         await using var spool = new FileStream(temporary, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
         await body.CopyToAsync(spool, stop).ConfigureAwait(false);
         spool.Position = 0;
+        Outcome<AddedFile> added;
         lock (gate)
         {
             if (Fresh(dossier) is not { } into) return StoreSentences.NoDossier(dossier, []);
             var taken = FileTaking.Take(workspace, into.Session, spool, fileName, from, recognisers, stop: stop);
             into.Refresh();
-            return taken.Then(pair => new AddedFile(pair.Fact.Sha256, pair.Fact.Type.Length > 0 ? pair.Fact.Type : "not recognised, kept as it is", pair.Stored.Id.Hex));
+            added = taken.Then(pair => new AddedFile(pair.Fact.Sha256, pair.Fact.Type.Length > 0 ? pair.Fact.Type : "not recognised, kept as it is", pair.Stored.Id.Hex));
         }
+
+        // Now is when it can still be copied again: every pixel is looked at once, while other pages go on.
+        if (!added.TryValue(out var file) || !file.Kind.StartsWith("image/", StringComparison.Ordinal)) return added;
+        var whole = await Task.Run(() => PictureFile.Check(workspace.Files.PathOf(file.Sha256), fileName), stop).ConfigureAwait(false);
+        return whole.Ok ? added : file with { Trouble = whole.Faults[0].Say };
     }
 
     private OpenDossier? Fresh(string name)

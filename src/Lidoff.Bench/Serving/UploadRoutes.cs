@@ -51,7 +51,7 @@ internal static class UploadRoutes
             if (added.TryValue(out var file))
             {
                 acts.Did(dossier, "file " + name, [new EntryId(file.Entry)]);
-                await context.Response.WriteAsJsonAsync(new { dossier, file.Sha256, file.Kind, file.Entry }, context.RequestAborted).ConfigureAwait(false);
+                await context.Response.WriteAsJsonAsync(new { dossier, file.Sha256, file.Kind, file.Entry, file.Trouble }, context.RequestAborted).ConfigureAwait(false);
             }
             else await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, string.Join(' ', added.Faults.Select(f => f.Say))).ConfigureAwait(false);
         }

@@ -32,6 +32,7 @@ async function sendAll(form, files, from) {
     if (end.fault) faults.push(end.fault);
     else {
       last = end.stored;
+      if (last.trouble) faults.push(last.trouble);
       count += 1;
       // The first file of an empty bench began a dossier; the others belong to it.
       address = `/dossiers/${encodeURIComponent(last.dossier)}/files`;
