@@ -58,6 +58,14 @@ public sealed class Window
         await Settled();
     }
 
+    /// <summary>Types a line into a field, key by key, presses Enter, and waits until the page has taken it and emptied the field.</summary>
+    public async Task Enter(string field, string text)
+    {
+        await Page.Locator(field).PressSequentiallyAsync(text);
+        await Page.PressAsync(field, "Enter");
+        await Assertions.Expect(Page.Locator(field)).ToHaveValueAsync("");
+    }
+
     /// <summary>Changes size and colours of an open page.</summary>
     public async Task Wear(Look look)
     {
