@@ -37,7 +37,7 @@ public sealed class Window
             AcceptDownloads = true,
             Permissions = permissions,
         });
-        context.SetDefaultTimeout(10_000);
+        context.SetDefaultTimeout(20_000);
         var watch = await Watch.Over(context);
         await bench.LogIn(context);
         return new(bench, context, await context.NewPageAsync(), watch);

@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
-using Lidoff.Seeing.Rendering;
 using Microsoft.Playwright;
 
 namespace Lidoff.Browser.Tests.Walks;
@@ -9,15 +8,8 @@ namespace Lidoff.Browser.Tests.Walks;
 /// <summary>Files as a person, or somebody else, might choose them.</summary>
 internal static class Files
 {
-    private static readonly Lazy<byte[]> Rendered = new(() =>
-    {
-        using var png = new MemoryStream();
-        SceneRenderer.Render(Brindle.LampTop()).WritePng(png);
-        return png.ToArray();
-    });
-
-    /// <summary>A small board of the invented device, as PNG.</summary>
-    public static byte[] Board => Rendered.Value;
+    /// <summary>A small board as PNG: a green field, a dark body, grain so that it does not pack to nothing.</summary>
+    public static byte[] Board { get; } = Png(600, 400, (x, y, grain) => x is > 200 and < 380 && y is > 120 and < 260 ? ((byte)(20 + grain), (byte)(22 + grain), (byte)(24 + grain)) : ((byte)(40 + grain), (byte)(90 + grain), (byte)(60 + grain)));
 
     public static FilePayload Picture(string name = "board.png") => Of(name, Board);
 
@@ -30,27 +22,52 @@ internal static class Files
     /// <summary>A picture with the ending of words.</summary>
     public static FilePayload PictureAsWords => Of("notes.txt", Board);
 
-    /// <summary>A PNG of 200 bytes whose header promises 50,000 × 40,000 pixels (PNG specification, third edition, 5 and 11.2.1).</summary>
+    /// <summary>A PNG of a few bytes whose header promises 50,000 × 40,000 pixels (PNG specification, third edition, 5 and 11.2.1).</summary>
     public static FilePayload TwoGigapixels
     {
         get
         {
             using var png = new MemoryStream();
-            png.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
-            var header = new byte[13];
-            BinaryPrimitives.WriteInt32BigEndian(header, 50_000);
-            BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), 40_000);
-            header[8] = 8;
-            Chunk(png, "IHDR", header);
-            using var packed = new MemoryStream();
-            using (var zlib = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true)) zlib.Write(new byte[1000]);
-            Chunk(png, "IDAT", packed.ToArray());
-            Chunk(png, "IEND", []);
+            Write(png, 50_000, 40_000, new byte[1000]);
             return Of("huge.png", png.ToArray());
         }
     }
 
     public static FilePayload Of(string name, byte[] bytes) => new() { Name = name, MimeType = "application/octet-stream", Buffer = bytes };
+
+    private static byte[] Png(int width, int height, Func<int, int, int, (byte Red, byte Green, byte Blue)> pixel)
+    {
+        var rows = new byte[height * (1 + (width * 3))];
+        var (at, grain) = (0, 12345u);
+        for (var y = 0; y < height; y++)
+        {
+            rows[at++] = 0; // no filter
+            for (var x = 0; x < width; x++)
+            {
+                grain = (grain * 1_664_525) + 1_013_904_223;
+                (rows[at], rows[at + 1], rows[at + 2]) = pixel(x, y, (int)(grain >> 29));
+                at += 3;
+            }
+        }
+
+        using var png = new MemoryStream();
+        Write(png, width, height, rows);
+        return png.ToArray();
+    }
+
+    private static void Write(Stream png, int width, int height, byte[] rows)
+    {
+        png.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
+        var header = new byte[13];
+        BinaryPrimitives.WriteInt32BigEndian(header, width);
+        BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
+        (header[8], header[9]) = (8, 2); // 8 bits a channel, red-green-blue
+        Chunk(png, "IHDR", header);
+        using var packed = new MemoryStream();
+        using (var zlib = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true)) zlib.Write(rows);
+        Chunk(png, "IDAT", packed.ToArray());
+        Chunk(png, "IEND", []);
+    }
 
     private static void Chunk(Stream into, string kind, byte[] data)
     {
