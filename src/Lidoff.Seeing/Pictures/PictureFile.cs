@@ -80,7 +80,7 @@ public static class PictureFile
     {
         // Strict: where a file was cut off the library would fill up with rows it had read before, a board that is not there.
         // Turning needs all rows; the library then keeps a picture over 100 MB in a temporary file, not in memory.
-        var image = Vips.Open(path, header.Kind.MediaType, sequential: header.Orientation is 1 or 2, strict: true, shrink: shrink);
+        var image = Vips.Open(path, header.Kind.MediaType, sequential: header.Orientation is 1 or 2, Enums.FailOn.Truncated, shrink);
         if (header.Orientation != 1) image = image.Autorot();
         if (header.Colour is PictureColour.Cmyk or PictureColour.Other || header.Bits > 8)
         {
