@@ -47,7 +47,7 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
     protected override Task OnParametersSetAsync() => Follow();
 
     /// <inheritdoc/>
-    public void Dispose()
+    public virtual void Dispose()
     {
         gone = true;
         listening?.Dispose();

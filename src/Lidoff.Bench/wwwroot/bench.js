@@ -9,7 +9,9 @@ const name = (event) => {
   const shift = event.shiftKey && (ctrl || event.key.length > 1) ? 'shift+' : '';
   return `${ctrl}${event.altKey ? 'alt+' : ''}${shift}${key}`;
 };
-const keyed = (key) => [...document.querySelectorAll('[data-key]')].filter((el) => el.dataset.key.split(' ').includes(key) && shown(el));
+// A page's own keys go before those of the frame around it.
+const carriers = () => [...document.querySelectorAll('main [data-key]'), ...[...document.querySelectorAll('[data-key]')].filter((el) => !el.closest('main'))];
+const keyed = (key) => carriers().filter((el) => el.dataset.key.split(' ').includes(key) && shown(el));
 
 function press(el) {
   if (el.matches('input:not([type=checkbox]):not([type=radio]):not([type=button]), textarea, select')) {
@@ -43,7 +45,7 @@ function list() {
   const dl = dialog.querySelector('dl');
   dl.replaceChildren();
   const said = new Set();
-  for (const el of document.querySelectorAll('[data-key]')) {
+  for (const el of carriers()) {
     if (!shown(el)) continue;
     for (const key of el.dataset.key.split(' ')) {
       if (said.has(key)) continue;

@@ -9,4 +9,9 @@ namespace Lidoff.Bench.Rooms.See;
 /// <param name="Height">Upright height in pixels; null likewise.</param>
 /// <param name="Scale">Its scale in words with its doubt ("12.4 px/mm ± 0.4 %"); empty where none is set.</param>
 /// <param name="Trouble">What is wrong with it, one sentence; empty when nothing is.</param>
-public sealed record PictureRow(string FileName, string Sha256, string Kind, long Bytes, int? Width, int? Height, string Scale = "", string Trouble = "");
+/// <param name="Spots">How many spots were pointed at in it.</param>
+/// <param name="Side">Side of the board it shows; empty where nobody said.</param>
+/// <param name="Zoom">Its zoom tag; hostile text, may be empty.</param>
+/// <param name="Light">How it was lit; hostile text, may be empty.</param>
+public sealed record PictureRow(
+    string FileName, string Sha256, string Kind, long Bytes, int? Width, int? Height, string Scale = "", string Trouble = "", int Spots = 0, string Side = "", string Zoom = "", string Light = "");

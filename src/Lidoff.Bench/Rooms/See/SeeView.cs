@@ -1,11 +1,11 @@
-using System.Globalization;
+using Lidoff.Bench.Rooms.See.Viewing;
 using Lidoff.Evidence.Entries;
-using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Rooms.See;
 
-/// <summary>What the room See shows: every file of the dossier, pictures with their scale.</summary>
+/// <summary>What the room See shows: every file of the dossier, pictures with their scale, tags and how much was pointed at in them.</summary>
 /// <param name="Pictures">In the order in which they came.</param>
 public sealed record SeeView(ValueList<PictureRow> Pictures)
 {
@@ -14,8 +14,11 @@ public sealed record SeeView(ValueList<PictureRow> Pictures)
 
     private static IEnumerable<PictureRow> Rows(OpenDossier dossier)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var file in dossier.Session.View.Live<FileAdded>().Select(sighting => sighting.Value).Where(file => seen.Add(file.Sha256)))
+        var view = dossier.Session.View;
+        string? Hash(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found ? found.Sha256 : null;
+        var spots = view.Live<SpotSighting>().Where(spot => spot.Value.At is not null || spot.Value.Box is not null).ToLookup(spot => Hash(spot.Value.Picture), StringComparer.Ordinal);
+        var tags = view.Live<PictureSighting>().ToLookup(each => Hash(each.Value.File), PictureTags.Of, StringComparer.Ordinal);
+        foreach (var file in view.Live<FileAdded>().Select(sighting => sighting.Value).DistinctBy(file => file.Sha256, StringComparer.Ordinal))
         {
             if (!file.Type.StartsWith("image/", StringComparison.Ordinal))
             {
@@ -23,20 +26,11 @@ public sealed record SeeView(ValueList<PictureRow> Pictures)
                 continue;
             }
 
+            var said = tags[file.Sha256].LastOrDefault() ?? PictureTags.None;
             var header = dossier.Picture(file.Sha256, file.Name);
             yield return header.TryValue(out var found)
-                ? new(file.Name, file.Sha256, found.Kind.Says, file.Bytes, found.Width, found.Height, Scale(dossier, file.Sha256, found.Frame))
+                ? new(file.Name, file.Sha256, found.Kind.Says, file.Bytes, found.Width, found.Height, PictureScaleText.Of(dossier, file.Sha256, found.Frame), "", spots[file.Sha256].Count(), said.Side, said.Zoom, said.Light)
                 : new(file.Name, file.Sha256, file.Type, file.Bytes, null, null, "", header.Faults[0].Say);
         }
-    }
-
-    private static string Scale(OpenDossier dossier, string sha256, PictureFrame frame)
-    {
-        var references = dossier.Model.Scale(sha256).References;
-        if (references.Count == 0) return "";
-        var first = references[0].Value.Reference;
-        var fit = ScaleFit.To([.. references.Select(reference => reference.Value.Reference)], frame, MeasureJob.DefaultClickPx, null, 0);
-        var (pxPerMm, relative) = fit.Along(first.From, first.To, first.HeightMm);
-        return string.Create(CultureInfo.InvariantCulture, $"{pxPerMm:0.##} px/mm ± {relative * 100:0.##} %");
     }
 }

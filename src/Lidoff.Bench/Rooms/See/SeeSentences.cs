@@ -1,0 +1,88 @@
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Bench.Rooms.See;
+
+/// <summary>What the room See says: hints of what to do next, and of what was typed.</summary>
+public static class SeeSentences
+{
+    /// <summary>A fresh picture.</summary>
+    public const string ScaleFirst = "First the scale: click both ends of a length you know, or skip it with P.";
+
+    /// <summary>Scale, second end.</summary>
+    public const string ScaleSecond = "Now the other end.";
+
+    /// <summary>Under the field of the scale.</summary>
+    public const string ScaleHint = "26 mm ± 0.05, then behind commas where it matters: height 1.2 mm above the board, camera 180 mm away.";
+
+    /// <summary>Pointing.</summary>
+    public const string PointNext = "Click what you want to name. Arrow keys move a crosshair, Enter sets the point.";
+
+    /// <summary>Under the field of a spot.</summary>
+    public const string PointHint = "Words alone take the next free letter; U7 or J before them chooses it. What stands behind \"because\" is the why.";
+
+    /// <summary>Length, first end.</summary>
+    public const string LengthNext = "Click both ends of what you want to know.";
+
+    /// <summary>Under the field of a length.</summary>
+    public const string LengthHint = "U1 width; behind a comma: height 1 mm above the board. Pitch and span of leads are known words.";
+
+    /// <summary>Body, first corner.</summary>
+    public const string BodyNext = "Click three corners of a body in turn: along one side, then along the next.";
+
+    /// <summary>Body, on the way.</summary>
+    public const string BodyOn = "Now the next corner.";
+
+    /// <summary>Under the field of a body.</summary>
+    public const string BodyHint = "U1; behind a comma: height 0.85 mm of what you clicked above the board.";
+
+    /// <summary>Moving.</summary>
+    public const string MoveNext = "Drag a point or an end to its place; by keyboard: Enter on it, then Enter where it belongs.";
+
+    /// <summary>Moving, in hand.</summary>
+    public const string MoveOn = "In hand. Click or press Enter where it belongs; Esc leaves it.";
+
+    /// <summary>Moving, nothing there.</summary>
+    public const string NothingThere = "There is no point or end here; go nearer.";
+
+    /// <summary>Looking.</summary>
+    public const string LookNext = "Drag to move, wheel or + and − to zoom. Press a spot to see what it rests on.";
+
+    /// <summary>Pointed at enough to show around.</summary>
+    public const string Enough = "Good for showing around: E takes it home as SVG or PNG. Or point on.";
+
+    /// <summary>The line to type on is there.</summary>
+    public const string TypeNow = "Type it and press Enter; Esc leaves it.";
+
+    /// <summary>No scale.</summary>
+    public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";
+
+    /// <summary>No camera in reach.</summary>
+    public const string NoTiles = "This program was started without the picture library; the picture is shown whole.";
+
+    /// <summary>No length typed.</summary>
+    public static Fault ScaleMissing { get; } = new("length", "a length such as 26 mm ± 0.05", "How long is it? Write, for example, 26 mm ± 0.05.");
+
+    /// <summary>No length of that sort.</summary>
+    public static Fault NoRange(string typed) => new("length", "a value, with ± where it is in doubt", $"\"{typed}\" is a range; write the known length as 26 mm ± 0.05.");
+
+    /// <summary>A length that is none.</summary>
+    public static Fault NotPositive(string typed) => new("length", "a length above zero", $"\"{typed}\" is not above zero; between equal places there is no length.");
+
+    /// <summary>A piece that says nothing.</summary>
+    public static Fault NoSuchPiece(string piece, string known) => new("pieces", known, $"\"{piece}\" is not understood here; known are {known}.");
+
+    /// <summary>No spot named.</summary>
+    public static Fault WhichSpot { get; } = new("spot", "a designator such as U1", "Which spot does it belong to? Begin with its letter and number, as in U1 width.");
+
+    /// <summary>No name of the length.</summary>
+    public static Fault WhichLength(string spot) => new("what", "which length, such as width", $"Which length of {spot} is it? Write, for example, {spot} width.");
+
+    /// <summary>A spot twice in one picture.</summary>
+    public static Fault AlreadyHere(string spot, string free) => new("spot", "a spot that is not yet pointed at in this picture", $"{spot} is already pointed at in this picture. Move it with M, or take the next free one, {free}.");
+
+    /// <summary>A sort nobody knows how to store.</summary>
+    public static Fault SideWord(string typed) => new("side", "top, bottom, edge or other", $"\"{typed}\" is no side; the sides are top, bottom, edge and other.");
+
+    /// <summary>The picture is not here.</summary>
+    public const string NoPicture = "There is no such picture in this dossier.";
+}

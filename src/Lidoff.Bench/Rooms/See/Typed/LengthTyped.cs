@@ -1,0 +1,57 @@
+using Lidoff.Bench.Rooms.Open.Typed;
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Bench.Rooms.See.Typed;
+
+/// <summary>What a length is called: <c>U1 width, height 1 mm</c>. The spot may be left out where one is selected.</summary>
+/// <param name="Spot">Its designator.</param>
+/// <param name="What">Which length of it.</param>
+/// <param name="HeightMm">Height of its ends above the board, mm; null when none was typed.</param>
+public sealed record LengthTyped(string Spot, string What, double? HeightMm)
+{
+    /// <summary>The names by which the sides of a body are found again when a part is named.</summary>
+    public const string LongSide = "long side", ShortSide = "short side";
+
+    /// <summary>Reads the line of a length; <paramref name="selected"/> is the spot that is meant when none is typed, empty for none.</summary>
+    public static Outcome<LengthTyped> Read(string? text, string selected) =>
+        Both(text, selected).Then(read => read.What.Length > 0 ? read : (Outcome<LengthTyped>)SeeSentences.WhichLength(read.Spot));
+
+    /// <summary>Reads the line of a body: a spot and perhaps a height.</summary>
+    public static Outcome<LengthTyped> ReadBody(string? text, string selected) => Both(text, selected).Then(read => read.What.Length == 0
+        ? read
+        : (Outcome<LengthTyped>)SeeSentences.NoSuchPiece(read.What, "height 1.2 mm"));
+
+    /// <summary>The line to store.</summary>
+    public Line Line(string sha256, PicturePoint from, PicturePoint to) => Working.Line.Of("length").Set("spot", Spot).Set("what", What).Set("picture", sha256)
+        .Set("from", from.X, from.Y).Set("to", to.X, to.Y).Set("height_mm", HeightMm);
+
+    /// <summary>Both sides of a body whose corners were clicked in turn; the longer one is the long side.</summary>
+    public IReadOnlyList<Line> Sides(string sha256, PicturePoint first, PicturePoint corner, PicturePoint last)
+    {
+        var firstIsLong = first.DistanceTo(corner) >= corner.DistanceTo(last);
+        return
+        [
+            (this with { What = firstIsLong ? LongSide : ShortSide }).Line(sha256, first, corner),
+            (this with { What = firstIsLong ? ShortSide : LongSide }).Line(sha256, corner, last),
+        ];
+    }
+
+    private static Outcome<LengthTyped> Both(string? text, string selected)
+    {
+        var pieces = Pieces.Of(text ?? "");
+        // "height 1 mm" alone belongs to the selected spot; anything else in front names spot and length.
+        var named = pieces.Count > 0 && Pieces.After(pieces[0], "height") is null;
+        var rest = MmPieces.Rest(pieces.Skip(named ? 1 : 0), withCamera: false);
+        var (spot, what) = named ? Split(pieces[0], selected) : (selected, "");
+        if (spot.Length == 0) return Outcome<LengthTyped>.Failed([SeeSentences.WhichSpot, .. rest.Faults]);
+        return rest.Then(found => new LengthTyped(spot, what, found.HeightMm));
+    }
+
+    private static (string Spot, string What) Split(string text, string selected)
+    {
+        var words = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return SpotLetters.Designator(words[0]) is { } spot ? (spot, words.Length > 1 ? words[1] : "") : (selected, text);
+    }
+}

@@ -1,0 +1,28 @@
+using Lidoff.Bench.Rooms.Open.Typed;
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Bench.Rooms.See.Typed;
+
+/// <summary>A known length as it is typed: <c>26 mm ± 0.05, height 1.2 mm, camera 180 mm</c>.</summary>
+/// <param name="Mm">Its length, mm, above zero.</param>
+/// <param name="UMm">Its standard uncertainty, mm; null when none was typed.</param>
+/// <param name="HeightMm">Height of its ends above the board, mm; null when none was typed.</param>
+/// <param name="CameraMm">Distance from board to camera, mm; null when none was typed.</param>
+public sealed record ScaleTyped(double Mm, double? UMm, double? HeightMm, double? CameraMm)
+{
+    /// <summary>Reads the line.</summary>
+    public static Outcome<ScaleTyped> Read(string? text)
+    {
+        var pieces = Pieces.Of(text ?? "");
+        var length = MmPieces.Length(pieces.Count > 0 ? pieces[0] : "");
+        var rest = MmPieces.Rest(pieces.Skip(1), withCamera: true);
+        if (!length.Ok || !rest.Ok) return Outcome<ScaleTyped>.Failed([.. length.Faults, .. rest.Faults]);
+        return new ScaleTyped(length.Value.Mm, length.Value.UMm, rest.Value.HeightMm, rest.Value.CameraMm);
+    }
+
+    /// <summary>The line to store.</summary>
+    public Line Line(string sha256, PicturePoint from, PicturePoint to) => Working.Line.Of("scale").Set("picture", sha256).Set("from", from.X, from.Y).Set("to", to.X, to.Y)
+        .Set("length_mm", Mm).Set("u_mm", UMm).Set("height_mm", HeightMm).Set("camera_distance_mm", CameraMm);
+}

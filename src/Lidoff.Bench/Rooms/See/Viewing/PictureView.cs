@@ -1,0 +1,90 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Telling.Dossiers;
+
+namespace Lidoff.Bench.Rooms.See.Viewing;
+
+/// <summary>One picture with everything that was pointed at and measured in it.</summary>
+/// <param name="Sha256">Its hash.</param>
+/// <param name="FileName">Name it came under; hostile text.</param>
+/// <param name="Width">Upright width, px; 0 where it cannot be opened.</param>
+/// <param name="Height">Upright height, px; 0 likewise.</param>
+/// <param name="Trouble">Why it cannot be opened, one sentence; empty when it can.</param>
+/// <param name="Tags">What was said of it as a whole.</param>
+/// <param name="Scale">"12.4 px/mm ± 0.4 %"; empty where none is set.</param>
+/// <param name="Scales">Its known lengths.</param>
+/// <param name="Spots">What was pointed at in it, in natural order.</param>
+/// <param name="Lengths">Lengths clicked in it.</param>
+/// <param name="Taken">Every designator of the dossier.</param>
+/// <param name="Previous">Hash of the picture before it; empty for the first.</param>
+/// <param name="Next">Hash of the picture after it; empty for the last.</param>
+public sealed record PictureView(
+    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
+    ValueList<string> Taken, string Previous, string Next)
+{
+    /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
+    public static PictureView Of(OpenDossier dossier, string sha256)
+    {
+        var view = dossier.Session.View;
+        var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
+        var at = pictures.FindIndex(file => file.Sha256 == sha256);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", [], [], [], [], "", "");
+        var header = dossier.Picture(sha256, pictures[at].Name);
+        bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
+        return new(
+            sha256,
+            pictures[at].Name,
+            header.Ok ? header.Value.Width : 0,
+            header.Ok ? header.Value.Height : 0,
+            header.Ok ? "" : header.Faults[0].Say,
+            view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None,
+            header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
+            [.. dossier.Model.Scale(sha256).References.Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
+            [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)],
+            [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
+            [.. SpotNames.Of(view)],
+            at > 0 ? pictures[at - 1].Sha256 : "",
+            at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "");
+    }
+
+    /// <summary>What two places of the picture are apart, before anything is stored; null where it has no scale.</summary>
+    public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to)
+    {
+        var references = dossier.Model.Scale(sha256).References;
+        if (references.Count == 0 || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
+        var job = new MeasureJob
+        {
+            Image = sha256,
+            References = [.. references.Select(reference => reference.Value.Reference)],
+            Targets = [new("length", new TargetLength("length", from, to))],
+            CameraDistanceMm = references.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
+        };
+        var measured = Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length);
+        return measured.TryValue(out var found)
+            ? LengthFound.Of(found.ValueMm, found.UMm, found.LowMm, found.HighMm, found.Snap, found.Warnings)
+            : LengthFound.Not(measured.Faults.Select(fault => fault.Say));
+    }
+
+    private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here)
+    {
+        var marks = view.Live<MarkSighting>().GroupBy(mark => mark.Value.Spot, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Last().Value.Text, StringComparer.Ordinal);
+        foreach (var spot in view.Live<SpotSighting>().Where(each => here(each.Value.Picture)))
+        {
+            var value = spot.Value;
+            var at = value.At ?? (value.Box is { } box ? new PicturePoint(box.X + (box.Width / 2), box.Y + (box.Height / 2)) : null);
+            if (at is { } place) yield return new(spot.Id, spot.Specimen, place, value, marks.GetValueOrDefault(value.Spot, ""));
+        }
+    }
+
+    private static LengthFound Found(OpenDossier dossier, Sighting<LengthSighting> each)
+    {
+        var belief = dossier.Model.Length(each.Value.Spot, each.Value.What);
+        var reading = belief.Readings.FirstOrDefault(found => found.Sighting == each.Id);
+        return reading is null ? LengthFound.Not(belief.Problems) : LengthFound.Of(reading.Mm, reading.UMm, reading.Low, reading.High, reading.Snap, reading.Warnings);
+    }
+}

@@ -1,0 +1,27 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Evidence.Entries;
+
+namespace Lidoff.Bench.Rooms.See.Viewing;
+
+/// <summary>Everything drawn over a picture.</summary>
+/// <param name="Spots">Letters on leader lines.</param>
+/// <param name="Lines">Known and wanted lengths.</param>
+public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines)
+{
+    /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
+    public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
+        [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
+        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected))] : []);
+
+    private static StageLine Scale(ScaleRow row)
+    {
+        var (from, to) = (row.Value.Reference.From, row.Value.Reference.To);
+        return new("scale:" + row.Entry.Hex, from.X, from.Y, to.X, to.Y, "scale", row.Says, false);
+    }
+
+    private static StageLine Length(LengthRow row, string selected)
+    {
+        var clicked = row.Value.InPicture!;
+        return new("length:" + row.Entry.Hex, clicked.From.X, clicked.From.Y, clicked.To.X, clicked.To.Y, "length", row.Found.Value, row.Value.Spot == selected);
+    }
+}

@@ -1,0 +1,64 @@
+using Lidoff.Bench.Rooms.See;
+using Lidoff.Bench.Rooms.See.Typed;
+using Lidoff.Evidence.Pictures;
+
+namespace Lidoff.Bench.Tests.Rooms.See;
+
+public sealed class LengthTypedTests
+{
+    [Theory]
+    [InlineData("26 mm ± 0.05", 26, 0.05, null, null)]
+    [InlineData("26", 26, null, null, null)]
+    [InlineData("26,5 mm +/- 0,1", 26.5, 0.1, null, null)]
+    // The inch is 25.4 mm by definition (international yard and pound agreement, 1959).
+    [InlineData("1 in", 25.4, null, null, null)]
+    [InlineData("0.5 mm ± 10 µm, height 1.2 mm, camera 180 mm", 0.5, 0.01, 1.2, 180.0)]
+    [InlineData("5.5 mm; height 1", 5.5, null, 1.0, null)]
+    public void A_known_length_is_read_as_people_type_it(string typed, double mm, double? u, double? height, double? camera) =>
+        Assert.Equal(new ScaleTyped(mm, u, height, camera), ScaleTyped.Read(typed).Value);
+
+    [Fact]
+    public void What_is_wrong_with_a_known_length_is_said_all_at_once()
+    {
+        Assert.Equal([SeeSentences.ScaleMissing], ScaleTyped.Read("").Faults);
+        Assert.Equal([SeeSentences.NoRange("25..27 mm")], ScaleTyped.Read("25..27 mm").Faults);
+        Assert.Equal([SeeSentences.NotPositive("0 mm")], ScaleTyped.Read("0 mm").Faults);
+        Assert.Equal(
+            [SeeSentences.NotPositive("-3 mm"), SeeSentences.NoSuchPiece("width 2", "height 1.2 mm and camera 180 mm")],
+            ScaleTyped.Read("-3 mm, width 2").Faults);
+    }
+
+    [Theory]
+    [InlineData("U1 width", "", "U1", "width", null)]
+    [InlineData("u12 span of 14 leads, height 1 mm", "", "U12", "span of 14 leads", 1.0)]
+    [InlineData("width", "J2", "J2", "width", null)]
+    [InlineData("U3 width", "J2", "U3", "width", null)]
+    public void A_length_names_its_spot_or_takes_the_selected_one(string typed, string selected, string spot, string what, double? height) =>
+        Assert.Equal(new LengthTyped(spot, what, height), LengthTyped.Read(typed, selected).Value);
+
+    [Fact]
+    public void What_is_missing_of_a_length_is_said()
+    {
+        Assert.Equal([SeeSentences.WhichSpot], LengthTyped.Read("width", "").Faults);
+        Assert.Equal([SeeSentences.WhichLength("U1")], LengthTyped.Read("U1", "").Faults);
+        Assert.Equal([SeeSentences.NoSuchPiece("wide", "height 1.2 mm")], LengthTyped.ReadBody("U1 wide", "").Faults);
+    }
+
+    [Theory]
+    [InlineData("U1", "", null)]
+    [InlineData("", "U1", null)]
+    [InlineData("height 0.85 mm", "U1", 0.85)]
+    public void A_body_needs_a_spot_and_may_have_a_height(string typed, string selected, double? height) =>
+        Assert.Equal(new LengthTyped("U1", "", height), LengthTyped.ReadBody(typed, selected).Value);
+
+    [Fact]
+    public void The_longer_side_of_a_body_is_the_long_one_whichever_was_clicked_first()
+    {
+        var body = new LengthTyped("U1", "", null);
+        var lines = Bench.Working.Line.Written(body.Sides("ab", new PicturePoint(0, 0), new(0, 40), new(70, 40)));
+        var text = System.Text.Encoding.UTF8.GetString(lines.Span).Split('\n');
+        Assert.Contains("\"what\":\"short side\"", text[0], StringComparison.Ordinal);
+        Assert.Contains("\"to\":[0,40]", text[0], StringComparison.Ordinal);
+        Assert.Contains("\"what\":\"long side\"", text[1], StringComparison.Ordinal);
+    }
+}
