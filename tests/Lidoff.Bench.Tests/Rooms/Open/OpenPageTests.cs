@@ -56,7 +56,7 @@ public sealed class OpenPageTests : RoomContext
         var page = Page();
         page.Find("#step").Input("saw it #saw");
         page.Find("form:has(#step)").Submit();
-        Assert.Contains("There is no act \"saw\"", page.Find("form:has(#step) .fault").TextContent, StringComparison.Ordinal);
+        Assert.Contains("There is no act \"saw\"", page.WaitForElement("form:has(#step) .fault", Patience).TextContent, StringComparison.Ordinal);
         Assert.Equal("saw it #saw", page.Find("#step").GetAttribute("value"));
         Assert.Empty(Stored<StepSighting>());
     }
@@ -92,7 +92,7 @@ public sealed class OpenPageTests : RoomContext
         Bench.Set("d", "", """{"kind":"specimen","specimen":"A","says":"band","mass_g":23.4,"u_g":0.05,"bought":"2026-01-12"}""");
         var page = Page();
         page.Find("button[aria-label^='Mass of A']").Click();
-        page.Find("form.inplace input").Input("23,6 g");
+        page.WaitForElement("form.inplace input", Patience).Input("23,6 g");
         page.Find("form.inplace").Submit();
         page.WaitForAssertion(() => Assert.Contains("23.6 ± 0.05 g", page.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(new SpecimenSighting("A", "band", "", new DateOnly(2026, 1, 12), "", null, 23.6, 0.05), Assert.Single(Stored<SpecimenSighting>()));
@@ -104,7 +104,7 @@ public sealed class OpenPageTests : RoomContext
         Bench.Set("d", "", """{"kind":"specimen","specimen":"A"}""");
         var page = Page();
         page.Find("button[aria-label^='Day A']").Click();
-        page.Find("form.inplace input").Input("last week");
+        page.WaitForElement("form.inplace input", Patience).Input("last week");
         page.Find("form.inplace").Submit();
         page.WaitForAssertion(() => Assert.Contains("a day such as", page.Find("form.inplace .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("last week", page.Find("form.inplace input").GetAttribute("value"));
