@@ -1,7 +1,5 @@
-using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
-using Lidoff.Numbers.Quantities;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Weighing.Modelling;
@@ -59,19 +57,13 @@ public sealed class ReportContext
     public void Cite(EntryId id) => cited.Add(id);
 
     /// <summary>How a value reads in a sentence: value ± standard uncertainty with its unit, or the name with its odds.</summary>
-    public static string Print(ModelValue value)
-    {
-        if (value.Missing is not null) return "(unknown)";
-        if (value.Number is { U: 0 } exact) return QuantityText.Value(exact.Value, value.Unit);
-        if (value.Number is { } number) return QuantityText.WithUncertainty(number.Value, number.U, value.Unit);
-        return value.Probability is { } p ? $"{value.Name} ({Percent(p)})" : value.Name ?? "";
-    }
+    public static string Print(ModelValue value) => ValueText.Print(value);
 
     /// <summary>A probability for people: never 0 % nor 100 %, which nobody knows.</summary>
-    public static string Percent(double p) => p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : (p * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
+    public static string Percent(double p) => ValueText.Percent(p);
 
     /// <summary>The 90 % interval of a number in words.</summary>
-    public static string Interval(ModelValue value) => QuantityText.Interval(value.Low, value.High, value.Unit);
+    public static string Interval(ModelValue value) => ValueText.Interval(value);
 
     /// <summary>The anchor of a reference's because.</summary>
     public static string Anchor(string reference) => "because-" + Slug(reference);

@@ -73,14 +73,16 @@ public sealed record NetBook(ValueList<TracedNet> Nets, ValueList<TouchPoint> Al
         foreach (var apart in aparts.Where(link => net.Points.Contains(link.A) && net.Points.Contains(link.B)))
         {
             var path = NetPath.Shortest(net.Links, apart.A, apart.B);
-            yield return new(net.Name, Ids(path.Select(link => link.Entry).Append(apart.Entry)), NetSentences.OneAndApart(apart, path));
+            // A beeper that is silent above 10 Ω is no quarrel with a chain that may be 40 Ω long.
+            if (path.Sum(link => link.Ohm) > apart.Ohm) continue;
+            yield return new(net.Name, Ids(path.Select(link => link.Entry).Append(apart.Entry)), NetSentences.OneAndApart(apart, path), true);
         }
 
         var here = drawn.Where(each => net.Names.Contains(each.Value.Net, StringComparer.Ordinal)).ToList();
         foreach (var (first, second) in here.Zip(here.Skip(1)))
         {
             var path = NetPath.Shortest(net.Links, first.Value.Points[0], second.Value.Points[0]);
-            yield return new(net.Name, Ids(path.Select(link => link.Entry).Append(first.Id).Append(second.Id)), NetSentences.TwoNames(first.Value.Net, second.Value.Net, path));
+            yield return new(net.Name, Ids(path.Select(link => link.Entry).Append(first.Id).Append(second.Id)), NetSentences.TwoNames(first.Value.Net, second.Value.Net, path), false);
         }
     }
 

@@ -17,6 +17,13 @@ public static class NetEvidence
     /// <summary>A reading from here on, Ω, holds apart: no track reads so much. Common practice, no source.</summary>
     public const double ApartOhm = 1000;
 
+    /// <summary>What an open circuit is at least, Ω: hand meters show a megohm and more. Common practice, no source.</summary>
+    public const double OpenOhm = 1e6;
+
+    // Where the threshold of a beeper was not noted: meters beep below 10 Ω at least and 75 Ω at most.
+    private const double LeastBeepOhm = 10;
+    private const double MostBeepOhm = 75;
+
     /// <summary>More volts than this beside a resistance void it: the meter measures with less. Common practice, no source.</summary>
     public const double ResidualVolts = 0.02;
 
@@ -30,20 +37,20 @@ public static class NetEvidence
         var links = new List<NetLink>();
         foreach (var touch in view.Live<TouchSighting>())
         {
-            if (touch.Value is { Beep: true } && !(touch.Value.ThresholdOhm > JoinsBeepOhm) && !Voided(touch.Value)) links.Add(Link(touch, NetSentences.Beep(touch.Value)));
-            else if (touch.Value.Ohms <= JoinsOhm && !Voided(touch.Value)) links.Add(Link(touch, NetSentences.Low(touch.Value)));
+            if (touch.Value is { Beep: true } && !(touch.Value.ThresholdOhm > JoinsBeepOhm) && !Voided(touch.Value)) links.Add(Link(touch, NetSentences.Beep(touch.Value), touch.Value.ThresholdOhm ?? MostBeepOhm));
+            else if (touch.Value.Ohms is <= JoinsOhm && !Voided(touch.Value)) links.Add(Link(touch, NetSentences.Low(touch.Value), touch.Value.Ohms.Value));
         }
 
         foreach (var pins in view.Live<PinsSighting>())
         {
             var points = pins.Value.Ground.Select(pin => new TouchPoint(pins.Value.Spot + "." + pin));
-            links.AddRange(points.Select(point => new NetLink(point, new TouchPoint(Ground), NetGrade.Touched, pins.Id, NetSentences.Ground(point))));
+            links.AddRange(points.Select(point => new NetLink(point, new TouchPoint(Ground), NetGrade.Touched, pins.Id, NetSentences.Ground(point), 0)));
         }
 
         foreach (var net in view.Newest<NetDrawn>(net => net.Net))
         {
             var hub = net.Value.Points[0];
-            links.AddRange(net.Value.Points.Skip(1).Select(point => new NetLink(hub, point, NetGrade.ByHand, net.Id, NetSentences.Drawn(net.Value))));
+            links.AddRange(net.Value.Points.Skip(1).Select(point => new NetLink(hub, point, NetGrade.ByHand, net.Id, NetSentences.Drawn(net.Value), 0)));
         }
 
         return links;
@@ -53,12 +60,19 @@ public static class NetEvidence
     public static IReadOnlyList<NetLink> Aparts(IDossierView view)
     {
         ArgumentNullException.ThrowIfNull(view);
-        return [.. view.Live<TouchSighting>().Where(touch => Apart(touch.Value)).Select(touch => Link(touch, NetSentences.Apart(touch.Value)))];
+        return [.. view.Live<TouchSighting>().Where(touch => Apart(touch.Value)).Select(touch => Link(touch, NetSentences.Apart(touch.Value), LeastOhm(touch.Value)))];
     }
 
     private static bool Apart(TouchSighting touch) => touch.Open || (touch.Beep == false && touch.Ohms is null) || (touch.Ohms >= ApartOhm && !Voided(touch));
 
     private static bool Voided(TouchSighting touch) => touch.Volts is { } volts && Math.Abs(volts) > ResidualVolts;
 
-    private static NetLink Link(Sighting<TouchSighting> touch, string say) => new(touch.Value.A, touch.Value.B, NetGrade.Touched, touch.Id, say);
+    private static double LeastOhm(TouchSighting touch) => touch switch
+    {
+        { Open: true } => OpenOhm,
+        { Ohms: { } ohms } => ohms,
+        _ => touch.ThresholdOhm ?? LeastBeepOhm,
+    };
+
+    private static NetLink Link(Sighting<TouchSighting> touch, string say, double ohm) => new(touch.Value.A, touch.Value.B, NetGrade.Touched, touch.Id, say, ohm);
 }

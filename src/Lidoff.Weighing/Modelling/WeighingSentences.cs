@@ -33,6 +33,12 @@ public static class WeighingSentences
     /// <summary>A file that cannot be read as a picture.</summary>
     public static string NotAPicture(string picture) => $"'{picture}' cannot be read as a picture, so nothing can be measured in it.";
 
+    /// <summary>A claim nobody has written.</summary>
+    public static string NoClaim(string name) => $"There is no claim called '{name}' in this dossier.";
+
+    /// <summary>A claim that reads otherwise than published.</summary>
+    public static string StaleClaim(string name) => $"{name} does not say any more what was published";
+
     /// <summary>A reckoning nobody has noted.</summary>
     public static string NoReckoning(string name) => $"There is no reckoning called '{name}' in this dossier.";
 

@@ -14,5 +14,10 @@ public sealed class ConcurrentReplacementRule : IQuarrelRule
         Name,
         [pair.Old, .. pair.Replacements],
         $"Entry {pair.Old.Hex[..12]} was replaced {pair.Replacements.Count} times by people who had not seen each other's work; all replacements count.",
-        "undo all but one of the replacements"));
+        "undo all but one of the replacements",
+        1)
+    {
+        // Whichever of them is right, the others go.
+        Diagnoses = [.. pair.Replacements.Select(kept => new Diagnosis([.. pair.Replacements.Where(other => other != kept)], 1.0 / pair.Replacements.Count))],
+    });
 }

@@ -35,7 +35,7 @@ public sealed class LengthsApartRule : IQuarrelRule
                         Name,
                         [.. new[] { a.Sighting, b.Sighting }.Order()],
                         string.Create(CultureInfo.InvariantCulture, $"{what} of {spot} cannot be {a.Mm:0.###} ± {a.UMm:0.###} mm and {b.Mm:0.###} ± {b.UMm:0.###} mm."),
-                        "measure it once more with a calliper");
+                        $"measure {what} of {spot} once more with a calliper");
                 }
             }
         }

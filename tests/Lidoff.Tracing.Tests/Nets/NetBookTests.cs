@@ -77,6 +77,16 @@ public sealed class NetBookTests : IDisposable
         Assert.Equal(4, Assert.Single(Book.Nets).Points.Count);
     }
 
+    // Beepers differ from 10 to 75 Ω: one that stays silent may sit across what makes another beep.
+    [Fact]
+    public void A_silent_beeper_only_contradicts_a_chain_that_must_be_shorter_than_its_threshold()
+    {
+        dossier.Note("""{"kind":"touch","a":"U1.1","b":"U2.1","beep":true,"threshold_ohm":40}""", """{"kind":"touch","a":"U1.1","b":"U2.1","beep":false,"threshold_ohm":20}""");
+        Assert.Empty(Book.Contradictions);
+        dossier.Note("""{"kind":"touch","a":"U2.1","b":"U1.1","beep":false,"threshold_ohm":40}""");
+        Assert.Equal("U2.1 and U1.1 do not beep, yet they are one net: U1.1 and U2.1 beep (below 40 Ω).", Assert.Single(Book.Contradictions).Say);
+    }
+
     [Fact]
     public void Two_names_for_one_net_are_said()
     {

@@ -1,0 +1,108 @@
+using System.Globalization;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Naming.Kinds;
+using Lidoff.Opening.Kinds;
+using Lidoff.Reckoning.Bound;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Tracing.Kinds;
+using Lidoff.Weighing.Questions;
+
+namespace Lidoff.Weighing.Becauses;
+
+/// <summary>What an entry says, in one sentence for people, and the picture it was made in; report and drawer say the same.</summary>
+public static class EntryWords
+{
+    /// <summary>Stands for payloads that have no sentence of their own.</summary>
+    public const string AsWritten = "as written.";
+
+    /// <summary>The sentence of a payload.</summary>
+    public static string Say(object? payload) => payload switch
+    {
+        FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
+        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.###} ± {scale.Reference.UMm:0.###} mm in {scale.Picture}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px."),
+        LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {clicked.Picture}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
+        LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.###} ± {read.UMm:0.###} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
+        MarkSighting mark => $"mark on {mark.Spot}: {mark.Text}.",
+        BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.###} × {body.SecondMm:0.###} mm, each ± {body.UMm:0.###}."),
+        PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.###} ± {pitch.UMm:0.###} mm."),
+        SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",
+        PictureSighting picture => $"{picture.File} is a picture of the specimen.",
+        ReckonBinding reckoning => $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}.",
+        IdentityDecision decision => $"decision on {decision.Spot}: {Says(decision.Verdict)}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}.",
+        PinsSighting pins => $"pins of {pins.Spot}: {pins.Count?.ToString(CultureInfo.InvariantCulture) ?? "not counted"}{(pins.Ground.Count > 0 ? ", on ground " + string.Join(", ", pins.Ground) : "")}.",
+        BusSighting bus => Text($"{bus.Spot} answered on a bus{(bus.Address is { } address ? $" at 0x{address:x2}" : "")}."),
+        IdentitySighting identity => Text($"{(identity.Spot.Length > 0 ? identity.Spot : "a part")} returned 0x{identity.Value:x2} from register 0x{identity.Register:x2}."),
+        SupplySighting supply => Text($"supply of {supply.Spot}: {supply.V:0.###} ± {supply.UV:0.###} V."),
+        MassSighting mass => Text($"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.###} ± {mass.UG:0.###} g."),
+        TouchSighting touch => $"touch of {touch.A.Text} and {touch.B.Text}: {Reading(touch)}.",
+        NetDrawn net => $"net {net.Net} drawn by hand: {string.Join(", ", net.Points.Select(point => point.Text))}.",
+        RailDrawn rail => $"rail {rail.Rail}{(rail.From.Length > 0 ? " from " + rail.From : "")}{(rail.To.Count > 0 ? " to " + string.Join(", ", rail.To) : "")}.",
+        PadSighting pad => $"pad {pad.Point.Text}{Colon(pad.Name)}.",
+        SpecimenSighting specimen => $"specimen {specimen.Specimen}{Colon(specimen.Says)}.",
+        StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.CurrentUa is { } current ? Text($", {current:0.###} µA") : "")}.",
+        StepSighting step => $"step: {step.Does}{(step.Destroys.Length > 0 ? "; destroyed " + step.Destroys : "")}.",
+        StepPlanned plan => $"plan {plan.Plan}{Colon(plan.Does)}{(plan.Dropped ? ", dropped" : "")}.",
+        BenchLeft left => $"bench left{Colon(left.InHand)}.",
+        CellSighting cell => Text($"cell{Blank(cell.Spot)}{(cell.Volts is { } volts ? $", {volts:0.###} V" : "")}{(cell.Connected is { } connected ? connected ? ", connected" : ", disconnected" : "")}{(cell.Damaged == true ? ", damaged" : "")}."),
+        QuestionAsked question => $"question {question.Question}{Colon(question.Text)}{(question.Dropped ? ", dropped" : "")}",
+        _ => AsWritten,
+    };
+
+    /// <summary>The picture a payload was made in, as it names it; empty where there is none.</summary>
+    public static string Picture(object? payload) => payload switch
+    {
+        FileAdded file => file.Sha256,
+        ScaleSighting scale => scale.Picture,
+        LengthSighting { InPicture: { } clicked } => clicked.Picture,
+        SpotSighting spot => spot.Picture,
+        PictureSighting picture => picture.File,
+        PadSighting pad => pad.Picture,
+        StepSighting step => step.Picture,
+        _ => "",
+    };
+
+    /// <summary>The spot a payload is about; empty where it is about none or several.</summary>
+    public static string Spot(object? payload) => payload switch
+    {
+        LengthSighting length => length.Spot,
+        MarkSighting mark => mark.Spot,
+        BodySighting body => body.Spot,
+        PitchSighting pitch => pitch.Spot,
+        SpotSighting spot => spot.Spot,
+        IdentityDecision decision => decision.Spot,
+        PinsSighting pins => pins.Spot,
+        BusSighting bus => bus.Spot,
+        IdentitySighting identity => identity.Spot,
+        SupplySighting supply => supply.Spot,
+        MassSighting mass => mass.Spot,
+        PadSighting pad => pad.Spot,
+        CellSighting cell => cell.Spot,
+        _ => "",
+    };
+
+    private static string Reading(TouchSighting touch)
+    {
+        var said = new List<string>();
+        if (touch.Open) said.Add("open");
+        if (touch.Beep is { } beep) said.Add(beep ? "beep" : "no beep");
+        if (touch.Ohms is { } ohms) said.Add(Text($"{ohms:0.###} Ω"));
+        if (touch.Volts is { } volts) said.Add(Text($"{volts:0.####} V"));
+        return string.Join(", ", said);
+    }
+
+    private static string Says(Verdict verdict) => verdict switch
+    {
+        Verdict.Accept => "accepted as",
+        Verdict.Reject => "rejected",
+        _ => "not in any list",
+    };
+
+    private static string Colon(string text) => text.Length > 0 ? ": " + text : "";
+
+    private static string Blank(string text) => text.Length > 0 ? " " + text : "";
+
+    private static string Point(PicturePoint point) => Text($"({point.X:0.#}, {point.Y:0.#})");
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
