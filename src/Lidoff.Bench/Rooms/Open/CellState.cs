@@ -1,5 +1,6 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Opening.Kinds;
+using Lidoff.Opening.Resuming;
 
 namespace Lidoff.Bench.Rooms.Open;
 
@@ -8,25 +9,27 @@ namespace Lidoff.Bench.Rooms.Open;
 /// <param name="Spot">Its designator; empty where none was given.</param>
 /// <param name="Connected">Whether it is connected; null while nobody said.</param>
 /// <param name="Damaged">Whether it is damaged; null while nobody looked.</param>
+/// <param name="Say">The same as a sentence.</param>
 /// <param name="Volts">Last voltage, in words; empty where none was measured.</param>
 /// <param name="Cautions">What it calls for.</param>
-public sealed record CellState(string Specimen, string Spot, bool? Connected, bool? Damaged, string Volts, ValueList<string> Cautions)
+public sealed record CellState(string Specimen, string Spot, bool? Connected, bool? Damaged, string Say, string Volts, ValueList<string> Cautions)
 {
-    /// <summary>One for each specimen anybody spoke of a cell of.</summary>
-    public static ValueList<CellState> Of(ValueList<Noted<CellSighting>> cells) => [.. cells.GroupBy(each => each.Specimen, StringComparer.Ordinal).Select(group => One(group.Key, [.. group.Select(each => each.Value)]))];
+    /// <summary>One for each cell of the card.</summary>
+    public static ValueList<CellState> Of(ResumeCard card, ValueList<Noted<CellSighting>> cells) =>
+        [.. card.Cells.Select(now => One(now, [.. cells.Where(each => each.Specimen == now.Specimen).Select(each => each.Value)]))];
 
-    private static CellState One(string specimen, IReadOnlyList<CellSighting> cells)
+    private static CellState One(CellNow now, IReadOnlyList<CellSighting> cells)
     {
         var measured = cells.LastOrDefault(cell => cell.Volts is not null);
-        var connected = cells.LastOrDefault(cell => cell.Connected is not null)?.Connected;
         // Cautions of an older reading stay until a newer one of the same sort takes its place.
-        var now = new CellSighting("", measured?.Volts, measured?.UV ?? 0, null, "", [], 0, null, connected, cells.LastOrDefault(cell => cell.Damaged is not null)?.Damaged);
+        var bites = new CellSighting("", measured?.Volts, measured?.UV ?? 0, null, "", [], 0, null, now.Connected, now.Damaged);
         return new(
-            specimen,
+            now.Specimen,
             cells.Select(cell => cell.Spot).LastOrDefault(spot => spot.Length > 0) ?? "",
-            connected,
+            now.Connected,
             now.Damaged,
+            now.Say,
             measured is null ? "" : Showing.Plain.With(measured.Volts, measured.UV, "V"),
-            [.. Opening.Cautioning.Cautions.For(now).Select(caution => caution.Say)]);
+            [.. Opening.Cautioning.Cautions.For(bites).Select(caution => caution.Say)]);
     }
 }

@@ -3,7 +3,7 @@ using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Opening.Kinds;
-using Lidoff.Telling.Claims;
+using Lidoff.Opening.Resuming;
 using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Rooms.Open;
@@ -13,15 +13,16 @@ namespace Lidoff.Bench.Rooms.Open;
 /// <param name="Specimens">The units, as stored.</param>
 /// <param name="States">How it behaved before it was opened.</param>
 /// <param name="Steps">What was done, in order.</param>
-/// <param name="Plans">What is meant to be done and is not, in natural order of their names.</param>
+/// <param name="Plans">What is meant to be done and is not, in an order in which it can be done.</param>
 /// <param name="Masses">What was weighed.</param>
 /// <param name="Sums">Parts against the whole, for each specimen.</param>
+/// <param name="Closing">What to see to before the bench is left, and what of it the dossier knows.</param>
 /// <param name="NextPlan">A name no plan has yet.</param>
 /// <param name="Tools">Tools that steps named, each once.</param>
 /// <param name="Minutes">Time of all steps, in words; empty where none was noted.</param>
 public sealed record OpenView(
-    ResumeView Resume, ValueList<Noted<SpecimenSighting>> Specimens, ValueList<Noted<StateSighting>> States, ValueList<StepRow> Steps, ValueList<PlanRow> Plans,
-    ValueList<Noted<MassSighting>> Masses, ValueList<MassSum> Sums, string NextPlan, ValueList<string> Tools, string Minutes)
+    ResumeView Resume, ValueList<Noted<SpecimenSighting>> Specimens, ValueList<Noted<StateSighting>> States, ValueList<StepRow> Steps, ValueList<PlannedStep> Plans,
+    ValueList<Noted<MassSighting>> Masses, ValueList<MassSum> Sums, ValueList<ClosingTick> Closing, string NextPlan, ValueList<string> Tools, string Minutes)
 {
     /// <summary>Names of the specimens anybody spoke of, in natural order.</summary>
     public IReadOnlyList<string> Names =>
@@ -37,10 +38,12 @@ public sealed record OpenView(
         var specimens = Noted<SpecimenSighting>.All(view);
         var masses = Noted<MassSighting>.All(view);
         var steps = StepsOf(dossier);
-        var plans = PlansOf(view);
+        bool Has(string reference) => Known(dossier, reference);
+        var plans = PlanBook.Of(view, Has).Where(plan => plan.State != PlanState.Done);
+        var card = ResumeCard.Of(view, Has);
         var minutes = steps.Where(step => step.Step.Minutes is not null).Sum(step => step.Step.Minutes);
         return new(
-            ResumeOf(view, plans), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, masses), NewPlan(view),
+            new(CellState.Of(card, Noted<CellSighting>.All(view)), card, card.InHand is { } hand ? Time(hand.At) : ""), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, masses), ClosingList.Of(view), NewPlan(view),
             [.. steps.Select(step => step.Step.Tool).Where(tool => tool.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             steps.Any(step => step.Step.Minutes is not null) ? Showing.Minutes.Of(minutes) : "");
     }
@@ -72,22 +75,13 @@ public sealed record OpenView(
         }
     }
 
-    private static List<PlanRow> PlansOf(IDossierView view)
+    // What a plan wants recorded first may be a reference to something weighed, or to anything the model knows.
+    private static bool Known(OpenDossier dossier, string reference)
     {
-        var done = view.Live<StepSighting>().Select(step => step.Value.Plan).ToHashSet(StringComparer.Ordinal);
-        var open = view.Live<StepPlanned>().GroupBy(plan => plan.Value.Plan, StringComparer.Ordinal).Select(group => group.Last())
-            .Where(plan => !plan.Value.Dropped && !done.Contains(plan.Value.Plan)).OrderBy(plan => plan.Value.Plan, NaturalOrder.Instance).ToList();
-        var names = open.Select(plan => plan.Value.Plan).ToHashSet(StringComparer.Ordinal);
-        return [.. open.Select(plan => new PlanRow(plan.Id, plan.Specimen, plan.Value, [.. plan.Value.After.Where(names.Contains)]))];
-    }
-
-    private static ResumeView ResumeOf(IDossierView view, List<PlanRow> plans)
-    {
-        var pauses = view.Live<BenchLeft>();
-        var left = pauses.Count > 0 ? pauses[^1] : null;
-        var since = left is null ? 0 : view.Live<StepSighting>().Count(step => step.Entry.At > left.Entry.At);
-        var next = plans.Where(plan => plan.Plan.Irreversible).OrderBy(plan => plan.Waits.Count).FirstOrDefault();
-        return new(CellState.Of(Noted<CellSighting>.All(view)), next, left?.Value, left is null ? "" : Time(left.Entry.At), since);
+        if (!reference.StartsWith("mass:", StringComparison.Ordinal)) return reference.Contains(':', StringComparison.Ordinal) && dossier.Model.Value(reference).Missing is null;
+        var spot = reference["mass:".Length..];
+        return dossier.Session.View.Live<MassSighting>().Any(mass => spot == "whole" ? mass.Value.Spot.Length == 0 : mass.Value.Spot == spot)
+            || (spot == "whole" && dossier.Session.View.Live<SpecimenSighting>().Any(each => each.Value.MassG is not null));
     }
 
     private static string NewPlan(IDossierView view)

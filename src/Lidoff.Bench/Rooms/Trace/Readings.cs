@@ -18,6 +18,9 @@ internal static class Readings
         return string.Join(", ", words);
     }
 
+    /// <summary>The same without the meter's threshold, for the drawing.</summary>
+    public static string Short(TouchSighting touch) => Words(touch with { ThresholdOhm = null });
+
     /// <summary>Its stroke: what says most of whether the points are one.</summary>
     public static StringKind Kind(TouchSighting touch) =>
         touch.Open || touch.Beep == false ? StringKind.Open : touch.Beep == true ? StringKind.Beep : touch.Ohms is not null ? StringKind.Ohms : StringKind.Volts;

@@ -1,12 +1,11 @@
 using System.Globalization;
-using Lidoff.Bench.Rooms.Open;
 using Lidoff.Bench.Rooms.Trace.Book;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
-using Lidoff.Opening.Kinds;
-using Lidoff.Telling.Claims;
+using Lidoff.Opening.Resuming;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Tracing.Kinds;
+using Lidoff.Tracing.Nets;
 
 namespace Lidoff.Bench.Rooms.Trace;
 
@@ -15,12 +14,14 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Pads">Pads, the newest entry of each, in natural order.</param>
 /// <param name="Rails">Rails, the newest entry of each that was not dropped, in natural order.</param>
 /// <param name="Drawn">Nets drawn by hand.</param>
+/// <param name="Nets">What touches and the hand come to together.</param>
+/// <param name="Supplies">Rails as a tree, from what makes them to what they feed.</param>
 /// <param name="Buses">What answered on buses, and registers that were read.</param>
 /// <param name="Book">Both sides.</param>
 /// <param name="CellOut">True when every cell anybody spoke of is disconnected; null when nobody spoke of one.</param>
 /// <param name="Names">Points and spots to propose while typing.</param>
 public sealed record TraceView(
-    ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
+    ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, NetBook Nets, ValueList<SupplyLine> Supplies, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
     ValueList<string> Names)
 {
     /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best.</summary>
@@ -30,12 +31,16 @@ public sealed record TraceView(
         var touches = view.Live<TouchSighting>();
         var pads = Newest(Noted<PadSighting>.All(view), pad => pad.Point.Text);
         var drawn = Noted<NetDrawn>.All(view);
-        var cells = CellState.Of(Noted<CellSighting>.All(view)).Where(cell => cell.Connected is not null).ToList();
+        var cells = ResumeCard.Of(view).Cells.Where(cell => cell.Connected is not null).ToList();
+        ValueList<Noted<RailDrawn>> rails = [.. Newest(Noted<RailDrawn>.All(view), rail => rail.Rail).Where(rail => !rail.Value.Dropped)];
+        var nets = NetBook.Of(view);
         return new(
             [.. touches.Select(touch => new TouchRow(touch.Id, touch.Value.A.Text, touch.Value.B.Text, Readings.Words(touch.Value), Readings.Kind(touch.Value), touch.Specimen)).Reverse()],
             pads,
-            [.. Newest(Noted<RailDrawn>.All(view), rail => rail.Rail).Where(rail => !rail.Value.Dropped)],
+            rails,
             drawn,
+            nets,
+            SupplyLine.Of([.. rails.Select(rail => rail.Value)], nets),
             [.. BusesOf(view)],
             BookView.Of(dossier, left, right),
             cells.Count == 0 ? null : cells.TrueForAll(cell => cell.Connected == false),

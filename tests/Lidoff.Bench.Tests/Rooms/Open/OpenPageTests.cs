@@ -126,6 +126,16 @@ public sealed class OpenPageTests : RoomContext
     }
 
     [Fact]
+    public void A_cell_that_is_known_to_be_out_needs_no_tick_on_leaving()
+    {
+        Bench.Set("d", "", """{"kind":"cell","connected":false}""");
+        var page = Page();
+        page.Find("form.closing").Submit();
+        page.WaitForAssertion(() => Assert.Single(Stored<BenchLeft>()), Patience);
+        Assert.Equal(["cell-disconnected"], Stored<BenchLeft>()[0].Checked);
+    }
+
+    [Fact]
     public void States_and_masses_are_one_line_each()
     {
         var page = Page();

@@ -50,14 +50,24 @@ public sealed class OpenViewTests : IDisposable
             """{"kind":"plan","plan":"P3","does":"nothing"}""",
             """{"kind":"plan","plan":"P3","dropped":true}""");
         Assert.Equal(["P1", "P2"], view.Plans.Select(plan => plan.Plan.Plan));
-        Assert.Equal(["mass:whole"], view.Plans[0].Missing);
+        Assert.Equal(["mass:whole"], view.Plans[0].NotRecorded);
         Assert.Equal(["P1"], view.Plans[1].Waits);
         Assert.Equal("P4", view.NextPlan);
-        Assert.Equal("P1", view.Resume.Next!.Plan.Plan);
+        Assert.Equal("P1", view.Resume.Card.Irreversible!.Plan.Plan);
         var after = View("""{"kind":"step","does":"cut the seam","plan":"P1"}""");
         Assert.Equal(["P2"], after.Plans.Select(plan => plan.Plan.Plan));
         Assert.Empty(after.Plans[0].Waits);
-        Assert.Null(after.Resume.Next);
+        Assert.Null(after.Resume.Card.Irreversible);
+    }
+
+    [Fact]
+    public void What_was_weighed_already_needs_no_tick()
+    {
+        var plan = Assert.Single(View(
+            """{"kind":"plan","plan":"P1","does":"cut the seam","destroys":"the seal","record_first":["mass:whole","mass:CASE","picture of the seam"]}""",
+            """{"kind":"specimen","specimen":"A","mass_g":21.4}""").Plans);
+        Assert.Equal(["mass:CASE", "picture of the seam"], plan.NotRecorded);
+        Assert.Equal(["picture of the seam"], View("""{"kind":"mass","spot":"CASE","g":9}""").Plans[0].NotRecorded);
     }
 
     [Fact]
@@ -78,7 +88,7 @@ public sealed class OpenViewTests : IDisposable
     public void What_was_in_hand_is_told_to_whoever_comes_back()
     {
         var resume = View("""{"kind":"pause","in_hand":"the flat cable","next":"picture the back","checked":["heat-off"]}""").Resume;
-        Assert.Equal(("the flat cable", "picture the back", 0), (resume.Left!.InHand, resume.Left.Next, resume.Since));
+        Assert.Equal(("the flat cable", "picture the back", true), (resume.Card.InHand!.What, resume.Card.InHand.Next, resume.Card.InHand.Said));
     }
 
     [Fact]

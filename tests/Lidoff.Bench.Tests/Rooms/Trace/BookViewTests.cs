@@ -1,5 +1,3 @@
-using System.Buffers.Binary;
-using System.IO.Compression;
 using Lidoff.Bench.Rooms.Trace.Book;
 using Lidoff.Bench.Tests.Looking;
 
@@ -61,50 +59,9 @@ public sealed class BookViewTests : IDisposable
     private async Task<(string Top, string Bottom)> Pictures()
     {
         bench.Set("d", "");
-        var top = (await bench.Add("d", "top.png", new MemoryStream(Png(200, 100)), "drop", CancellationToken.None)).Value.Sha256;
-        var bottom = (await bench.Add("d", "bottom.png", new MemoryStream(Png(100, 100)), "drop", CancellationToken.None)).Value.Sha256;
+        var top = (await bench.Add("d", "top.png", new MemoryStream(GreyPng.Of(200, 100)), "drop", CancellationToken.None)).Value.Sha256;
+        var bottom = (await bench.Add("d", "bottom.png", new MemoryStream(GreyPng.Of(100, 100)), "drop", CancellationToken.None)).Value.Sha256;
         bench.Set("d", "", $$"""{"kind":"picture","file":"{{top}}","side":"top"}""", $$"""{"kind":"picture","file":"{{bottom}}","side":"bottom"}""");
         return (top, bottom);
-    }
-
-    // A grey picture as the PNG specification (W3C, second edition, clauses 5 and 11) has it.
-    private static byte[] Png(int width, int height)
-    {
-        using var all = new MemoryStream();
-        all.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
-        var head = new byte[13];
-        BinaryPrimitives.WriteInt32BigEndian(head, width);
-        BinaryPrimitives.WriteInt32BigEndian(head.AsSpan(4), height);
-        head[8] = 8;
-        Chunk(all, "IHDR"u8, head);
-        using var packed = new MemoryStream();
-        using (var zip = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true)) zip.Write(new byte[(width + 1) * height]);
-        Chunk(all, "IDAT"u8, packed.ToArray());
-        Chunk(all, "IEND"u8, []);
-        return all.ToArray();
-    }
-
-    private static void Chunk(Stream to, ReadOnlySpan<byte> name, byte[] data)
-    {
-        Span<byte> four = stackalloc byte[4];
-        BinaryPrimitives.WriteInt32BigEndian(four, data.Length);
-        to.Write(four);
-        to.Write(name);
-        to.Write(data);
-        var crc = Crc([.. name, .. data]);
-        BinaryPrimitives.WriteUInt32BigEndian(four, crc);
-        to.Write(four);
-    }
-
-    private static uint Crc(byte[] bytes)
-    {
-        var crc = uint.MaxValue;
-        foreach (var b in bytes)
-        {
-            crc ^= b;
-            for (var i = 0; i < 8; i++) crc = (crc & 1) == 1 ? 0xEDB88320 ^ (crc >> 1) : crc >> 1;
-        }
-
-        return ~crc;
     }
 }

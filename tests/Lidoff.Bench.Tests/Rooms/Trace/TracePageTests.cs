@@ -85,6 +85,38 @@ public sealed class TracePageTests : RoomContext
     }
 
     [Fact]
+    public void A_net_shows_its_points_its_evidence_and_what_contradicts_it()
+    {
+        Bench.Set("d", "", """{"kind":"touch","a":"U1.1","b":"U2.2","beep":true}""", """{"kind":"touch","a":"U2.2","b":"U3.3","ohms":0.2}""", """{"kind":"touch","a":"U1.1","b":"U3.3","open":true}""");
+        var nets = Page().Find("section:has(#net)");
+        Assert.Equal(["U1.1", "U2.2", "U3.3"], nets.QuerySelectorAll(".nets .chip").Select(chip => chip.TextContent.Trim()));
+        Assert.Contains("by touch", nets.TextContent, StringComparison.Ordinal);
+        Assert.Contains("U2.2 to U3.3 reads 0.2 Ω", nets.TextContent, StringComparison.Ordinal);
+        Assert.Contains("contradicted", nets.TextContent, StringComparison.Ordinal);
+        Assert.Contains("yet they are one net", nets.QuerySelector(".quarrel")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_click_writes_a_point_into_the_touch_or_puts_a_typed_pad_in_its_place()
+    {
+        Bench.Set("d", "");
+        var top = (await Bench.Add("d", "top.png", new MemoryStream(GreyPng.Of(200, 100)), "drop", CancellationToken.None)).Value.Sha256;
+        Bench.Set("d", "", $$"""{"kind":"picture","file":"{{top}}","side":"top"}""", $$"""{"kind":"spot","spot":"U1","picture":"{{top}}","point":[100,50]}""");
+        var page = Page();
+        var book = page.FindComponent<BookPanel>();
+        Assert.Equal($"/thumbs/{top}/1280", page.Find("svg.book image").GetAttribute("href"));
+        await page.InvokeAsync(() => book.Instance.Clicked(1005, 498));
+        Assert.Equal("U1 ", page.Find("#touch").GetAttribute("value"));
+        page.Find("#pad").Input("U1.3 VDD");
+        await page.InvokeAsync(() => book.Instance.Clicked(500, 250));
+        page.WaitForAssertion(() => Assert.Equal("U1.4", page.Find("#pad").GetAttribute("value")), Patience);
+        var pad = Assert.Single(Stored<PadSighting>());
+        // By hand: the picture is 100 px high and drawn 1,000 high, so 500, 250 is pixel 50, 25.
+        Assert.Equal(("U1.3", "VDD", PadSide.Top, top, new Lidoff.Evidence.Pictures.PicturePoint(50, 25)), (pad.Point.Text, pad.Name, pad.Side, pad.Picture, pad.At!.Value));
+        page.WaitForAssertion(() => Assert.Contains("U1.3", page.Find("svg.book").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
     public void Hostile_text_is_text()
     {
         Bench.Set("d", "",

@@ -10,4 +10,5 @@ namespace Lidoff.Bench.Rooms.Trace.Book;
 /// <param name="X2">Units; the other end.</param>
 /// <param name="Y2">Units.</param>
 /// <param name="Tag">Name at the loose end; empty where both ends are placed.</param>
-public sealed record BookString(string A, string B, string Reading, StringKind Kind, double X1, double Y1, double X2, double Y2, string Tag);
+/// <param name="Row">How many touches between the same points came before it; their words stand under each other.</param>
+public sealed record BookString(string A, string B, string Reading, StringKind Kind, double X1, double Y1, double X2, double Y2, string Tag, int Row);

@@ -1,7 +1,6 @@
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Seeing.Kinds;
-using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Tracing.Kinds;
 
@@ -111,6 +110,7 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
         var strings = new List<BookString>();
         var loose = 0;
         var tags = new Dictionary<(double, double), int>();
+        var rows = new Dictionary<(double, double, double, double), int>();
         foreach (var touch in dossier.Session.View.Live<TouchSighting>().Select(each => each.Value))
         {
             var (a, b) = (Find(points, touch.A), Find(points, touch.B));
@@ -123,13 +123,16 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
             var kind = Readings.Kind(touch);
             if (a is not null && b is not null && a != b)
             {
-                strings.Add(new(touch.A.Text, touch.B.Text, Readings.Words(touch), kind, a.X, a.Y, b.X, b.Y, ""));
+                var (from, to) = string.CompareOrdinal(a.Name, b.Name) <= 0 ? (a, b) : (b, a);
+                var line = (from.X, from.Y, to.X, to.Y);
+                var over = rows[line] = rows.GetValueOrDefault(line) + 1;
+                strings.Add(new(touch.A.Text, touch.B.Text, Readings.Short(touch), kind, a.X, a.Y, b.X, b.Y, "", over - 1));
                 continue;
             }
 
             var at = (a ?? b)!;
             var row = tags[(at.X, at.Y)] = tags.GetValueOrDefault((at.X, at.Y)) + 1;
-            strings.Add(new(touch.A.Text, touch.B.Text, Readings.Words(touch), kind, at.X, at.Y, at.X + TagX, at.Y + ((row - 0.5) * TagY), a is null ? touch.A.Text : touch.B.Text));
+            strings.Add(new(touch.A.Text, touch.B.Text, Readings.Short(touch), kind, at.X, at.Y, at.X + TagX, at.Y + ((row - 0.5) * TagY), a is null ? touch.A.Text : touch.B.Text, 0));
         }
 
         return (strings, loose);
