@@ -33,6 +33,10 @@ public abstract class RoomContext : BunitContext
     public IReadOnlyList<T> Stored<T>()
         where T : class => Bench.View("d", dossier => dossier.Session.View.Live<T>().Select(each => each.Value).ToList())!;
 
+    /// <summary>Does something to an element as the page stands at that moment: nothing can be redrawn between finding it and acting on it.</summary>
+    protected static void On<T>(IRenderedComponent<T> page, string selector, Action<AngleSharp.Dom.IElement> act)
+        where T : Microsoft.AspNetCore.Components.IComponent => page.InvokeAsync(() => act(page.Find(selector))).GetAwaiter().GetResult();
+
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {

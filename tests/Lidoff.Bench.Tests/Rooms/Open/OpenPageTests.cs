@@ -14,8 +14,8 @@ public sealed class OpenPageTests : RoomContext
     public async Task A_step_is_one_line_and_can_be_taken_back()
     {
         var page = Page();
-        page.Find("#step").Input("cut the seam #cut @scalpel 4min !seal");
-        page.Find("form:has(#step)").Submit();
+        On(page, "#step", e => e.Input("cut the seam #cut @scalpel 4min !seal"));
+        On(page, "form:has(#step)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("Take back step 1", page.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(new StepSighting("cut the seam", StepAct.Cut, "scalpel", "", 4, "seal", ""), Assert.Single(Stored<StepSighting>()));
         Assert.Equal("", page.Find("#step").GetAttribute("value"));
@@ -31,11 +31,11 @@ public sealed class OpenPageTests : RoomContext
     {
         var page = Page();
         Assert.Empty(page.FindAll(".cautions"));
-        page.Find("#step").Input("cut the se");
+        On(page, "#step", e => e.Input("cut the se"));
         Assert.Contains("Blades and ultrasonic cutters slip.", page.Find("form:has(#step) .cautions").TextContent, StringComparison.Ordinal);
-        page.Find("#step").Input("open it");
+        On(page, "#step", e => e.Input("open it"));
         Assert.Empty(page.FindAll(".cautions"));
-        page.Find("form:has(#step) select").Change("pry");
+        On(page, "form:has(#step) select", e => e.Change("pry"));
         Assert.Contains("Is the cell out, or at least disconnected?", page.Find(".cautions").TextContent, StringComparison.Ordinal);
         Assert.Equal("open it #pry", page.Find("#step").GetAttribute("value"));
         Assert.Empty(Stored<StepSighting>());
@@ -46,7 +46,7 @@ public sealed class OpenPageTests : RoomContext
     {
         Bench.Set("d", "", """{"kind":"cell","connected":false}""");
         var page = Page();
-        page.Find("#step").Input("pry the lid");
+        On(page, "#step", e => e.Input("pry the lid"));
         Assert.DoesNotContain("Is the cell out", page.Find(".cautions").TextContent, StringComparison.Ordinal);
     }
 
@@ -54,8 +54,8 @@ public sealed class OpenPageTests : RoomContext
     public void What_is_wrong_stands_beside_the_line_and_the_line_stays()
     {
         var page = Page();
-        page.Find("#step").Input("saw it #saw");
-        page.Find("form:has(#step)").Submit();
+        On(page, "#step", e => e.Input("saw it #saw"));
+        On(page, "form:has(#step)", e => e.Submit());
         Assert.Contains("There is no act \"saw\"", page.WaitForElement("form:has(#step) .fault", Patience).TextContent, StringComparison.Ordinal);
         Assert.Equal("saw it #saw", page.Find("#step").GetAttribute("value"));
         Assert.Empty(Stored<StepSighting>());
@@ -66,7 +66,7 @@ public sealed class OpenPageTests : RoomContext
     {
         Bench.Set("d", "", """{"kind":"cell","spot":"B1","connected":true}""");
         var page = Page();
-        page.Find(".resume [data-key=c]").Click();
+        On(page, ".resume [data-key=c]", e => e.Click());
         page.WaitForAssertion(() => Assert.Contains("Disconnected", page.Find(".resume").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal([true, false], Stored<CellSighting>().Select(cell => cell.Connected!.Value));
         Assert.Equal("B1", Stored<CellSighting>()[^1].Spot);
@@ -76,12 +76,12 @@ public sealed class OpenPageTests : RoomContext
     public void One_press_carries_a_plan_out_and_ticks_are_stored()
     {
         var page = Page();
-        page.Find("#plan").Input("cut the seam #cut !the seal ?mass:whole");
-        page.Find("form:has(#plan)").Submit();
+        On(page, "#plan", e => e.Input("cut the seam #cut !the seal ?mass:whole"));
+        On(page, "form:has(#plan)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("Done all the same", page.Find(".plan").TextContent, StringComparison.Ordinal), Patience);
-        page.Find(".plan input[type=checkbox]").Change(true);
+        On(page, ".plan input[type=checkbox]", e => e.Change(true));
         page.WaitForAssertion(() => Assert.DoesNotContain("all the same", page.Find(".plan").TextContent, StringComparison.Ordinal), Patience);
-        page.Find(".plan .act").Click();
+        On(page, ".plan .act", e => e.Click());
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".plan")), Patience);
         Assert.Equal(new StepSighting("cut the seam", StepAct.Cut, "", "", null, "the seal", "", "P1"), Assert.Single(Stored<StepSighting>()));
     }
@@ -91,9 +91,9 @@ public sealed class OpenPageTests : RoomContext
     {
         Bench.Set("d", "", """{"kind":"specimen","specimen":"A","says":"band","mass_g":23.4,"u_g":0.05,"bought":"2026-01-12"}""");
         var page = Page();
-        page.Find("button[aria-label^='Mass of A']").Click();
+        On(page, "button[aria-label^='Mass of A']", e => e.Click());
         page.WaitForElement("form.inplace input", Patience).Input("23,6 g");
-        page.Find("form.inplace").Submit();
+        On(page, "form.inplace", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("23.6 ± 0.05 g", page.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(new SpecimenSighting("A", "band", "", new DateOnly(2026, 1, 12), "", null, 23.6, 0.05), Assert.Single(Stored<SpecimenSighting>()));
     }
@@ -103,9 +103,9 @@ public sealed class OpenPageTests : RoomContext
     {
         Bench.Set("d", "", """{"kind":"specimen","specimen":"A"}""");
         var page = Page();
-        page.Find("button[aria-label^='Day A']").Click();
+        On(page, "button[aria-label^='Day A']", e => e.Click());
         page.WaitForElement("form.inplace input", Patience).Input("last week");
-        page.Find("form.inplace").Submit();
+        On(page, "form.inplace", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("a day such as", page.Find("form.inplace .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("last week", page.Find("form.inplace input").GetAttribute("value"));
     }
@@ -114,10 +114,10 @@ public sealed class OpenPageTests : RoomContext
     public void The_bench_is_left_with_what_was_ticked_and_in_hand()
     {
         var page = Page();
-        page.Find(".closing input[type=checkbox]").Change(true);
-        page.Find("#in-hand").Input("the flat cable");
-        page.Find("#next").Input("picture the back");
-        page.Find("form.closing").Submit();
+        On(page, ".closing input[type=checkbox]", e => e.Change(true));
+        On(page, "#in-hand", e => e.Input("the flat cable"));
+        On(page, "#next", e => e.Input("picture the back"));
+        On(page, "form.closing", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("the flat cable", page.Find(".resume").TextContent, StringComparison.Ordinal), Patience);
         var left = Assert.Single(Stored<BenchLeft>());
         Assert.Equal(["heat-off", "in-hand-noted"], left.Checked);
@@ -130,7 +130,7 @@ public sealed class OpenPageTests : RoomContext
     {
         Bench.Set("d", "", """{"kind":"cell","connected":false}""");
         var page = Page();
-        page.Find("form.closing").Submit();
+        On(page, "form.closing", e => e.Submit());
         page.WaitForAssertion(() => Assert.Single(Stored<BenchLeft>()), Patience);
         Assert.Equal(["cell-disconnected"], Stored<BenchLeft>()[0].Checked);
     }
@@ -139,11 +139,11 @@ public sealed class OpenPageTests : RoomContext
     public void States_and_masses_are_one_line_each()
     {
         var page = Page();
-        page.Find("#state").Input("idle: nothing lit, 6.1 µA ± 0.4");
-        page.Find("form:has(#state)").Submit();
+        On(page, "#state", e => e.Input("idle: nothing lit, 6.1 µA ± 0.4"));
+        On(page, "form:has(#state)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("6.1 ± 0.4 µA", page.Markup, StringComparison.Ordinal), Patience);
-        page.Find("#mass").Input("B1 3.61");
-        page.Find("form:has(#mass)").Submit();
+        On(page, "#mass", e => e.Input("B1 3.61"));
+        On(page, "form:has(#mass)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("The whole was not weighed; the parts are 3.61 g together.", page.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(new StateSighting("idle", "nothing lit", "", "", null, 6.1, 0.4), Assert.Single(Stored<StateSighting>()));
         Assert.Equal(new MassSighting("B1", 3.61, 0.01), Assert.Single(Stored<MassSighting>()));

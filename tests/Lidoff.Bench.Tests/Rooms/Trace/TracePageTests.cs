@@ -31,7 +31,7 @@ public sealed class TracePageTests : RoomContext
     {
         var page = Page();
         Enter(page, "touch", "U3.13 GND 1,500");
-        Assert.Contains("1500?", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1500?", page.WaitForElement("form:has(#touch) .fault", Patience).TextContent, StringComparison.Ordinal);
         Assert.Equal("U3.13 GND 1,500", page.Find("#touch").GetAttribute("value"));
         // The reader of lines has the last word.
         Enter(page, "touch", "GND GND beep");
@@ -44,12 +44,12 @@ public sealed class TracePageTests : RoomContext
     {
         var page = Page();
         const string Pasted = "U3.13;GND;1,500\nC4.1;GND;0,25";
-        page.Find("#paste").Input(Pasted);
-        page.Find("form:has(#paste)").Submit();
-        Assert.Contains("Line 1: Is \"1,500\" 1.5", page.Find("form:has(#paste) .fault").TextContent, StringComparison.Ordinal);
+        On(page, "#paste", e => e.Input(Pasted));
+        On(page, "form:has(#paste)", e => e.Submit());
+        Assert.Contains("Line 1: Is \"1,500\" 1.5", page.WaitForElement("form:has(#paste) .fault", Patience).TextContent, StringComparison.Ordinal);
         Assert.Equal(Pasted, page.Find("#paste").GetAttribute("value"));
-        page.Find("form:has(#paste) select").Change("Comma");
-        page.Find("form:has(#paste)").Submit();
+        On(page, "form:has(#paste) select", e => e.Change("Comma"));
+        On(page, "form:has(#paste)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal([1.5, 0.25], Stored<TouchSighting>().Select(touch => touch.Ohms!.Value)), Patience);
     }
 
@@ -107,7 +107,7 @@ public sealed class TracePageTests : RoomContext
         Assert.Equal($"/thumbs/{top}/1280", page.Find("svg.book image").GetAttribute("href"));
         await page.InvokeAsync(() => book.Instance.Clicked(1005, 498));
         Assert.Equal("U1 ", page.Find("#touch").GetAttribute("value"));
-        page.Find("#pad").Input("U1.3 VDD");
+        On(page, "#pad", e => e.Input("U1.3 VDD"));
         await page.InvokeAsync(() => book.Instance.Clicked(500, 250));
         page.WaitForAssertion(() => Assert.Equal("U1.4", page.Find("#pad").GetAttribute("value")), Patience);
         var pad = Assert.Single(Stored<PadSighting>());
@@ -134,8 +134,8 @@ public sealed class TracePageTests : RoomContext
 
     private static void Enter(IRenderedComponent<TracePage> page, string id, string text)
     {
-        page.Find("#" + id).Input(text);
-        page.Find($"form:has(#{id})").Submit();
+        On(page, "#" + id, e => e.Input(text));
+        On(page, $"form:has(#{id})", e => e.Submit());
     }
 
     private IRenderedComponent<TracePage> Page()
