@@ -18,19 +18,44 @@ internal sealed class Canvas(int width, int height)
         values[at + 2] += (ink.B - values[at + 2]) * part;
     }
 
+    /// <summary>Darkens evenly towards the side away from the light, and a little towards the corners as lenses do.</summary>
+    public void Shade(double most, Lighting light)
+    {
+        for (var y = 0; y < height; y++)
+        {
+            for (var x = 0; x < width; x++)
+            {
+                var (right, down) = (((x + 0.5) / width) - 0.5, ((y + 0.5) / height) - 0.5);
+                var away = light == Lighting.RakingTop ? down : right;
+                var factor = (float)(1 - (most * away) - (most * 0.5 * ((right * right) + (down * down))));
+                var at = ((y * width) + x) * 3;
+                for (var band = 0; band < 3; band++) values[at + band] *= factor;
+            }
+        }
+    }
+
     /// <summary>Blurs by repeated narrow passes along rows and columns, which together are close to a normal curve.</summary>
     public void Blur(double sigma)
     {
         if (sigma <= 0) return;
         // The kernel (e, 1 − 2e, e) has variance 2e; as many passes as keep each variance at or below 0.5.
         var passes = (int)Math.Ceiling(sigma * sigma / 0.5);
-        var variance = sigma * sigma / passes;
-        var side = (float)(variance / 2);
-        var line = new float[Math.Max(width, height) * 3];
+        var side = (float)(sigma * sigma / passes / 2);
+        var stride = width * 3;
+        var (before, now) = (new float[stride], new float[stride]);
         for (var pass = 0; pass < passes; pass++)
         {
-            for (var y = 0; y < height; y++) Smooth(y * width * 3, 3, width, side, line);
-            for (var x = 0; x < width; x++) Smooth(x * 3, width * 3, height, side, line);
+            for (var y = 0; y < height; y++) Row(values.AsSpan(y * stride, stride), now, side);
+            values.AsSpan(0, stride).CopyTo(before);
+            // Columns, a row at a time: the row above as it was, this one, and the next, which is still as it was.
+            for (var y = 0; y < height; y++)
+            {
+                var row = values.AsSpan(y * stride, stride);
+                var below = values.AsSpan(Math.Min(height - 1, y + 1) * stride, stride);
+                row.CopyTo(now);
+                for (var i = 0; i < stride; i++) row[i] = ((1 - (2 * side)) * now[i]) + (side * (before[i] + below[i]));
+                (before, now) = (now, before);
+            }
         }
     }
 
@@ -48,8 +73,8 @@ internal sealed class Canvas(int width, int height)
                 var noise = grain * Scatter.Normal(seed, x, y);
                 for (var band = 0; band < 3; band++)
                 {
-                    var value = values[(((y * width) + x) * 3) + band] + noise + (grain * 0.4 * Scatter.Normal(seed + 1 + band, x, y));
-                    pixels[(((row * storedWidth) + column) * 3) + band] = (byte)Math.Clamp(Math.Round(value), 0, 255);
+                    var value = values[(((y * width) + x) * 3) + band] + noise;
+                    pixels[(((row * storedWidth) + column) * 3) + band] = (byte)Math.Clamp((int)(value + 0.5), 0, 255);
                 }
             }
         }
@@ -70,16 +95,13 @@ internal sealed class Canvas(int width, int height)
         _ => (column, row),
     };
 
-    private void Smooth(int start, int step, int count, float side, float[] line)
+    private static void Row(Span<float> row, float[] copy, float side)
     {
-        for (var i = 0; i < count; i++) values.AsSpan(start + (i * step), 3).CopyTo(line.AsSpan(i * 3));
-        for (var i = 0; i < count; i++)
+        row.CopyTo(copy);
+        for (var i = 0; i < row.Length; i++)
         {
-            var (before, after) = (Math.Max(0, i - 1) * 3, Math.Min(count - 1, i + 1) * 3);
-            for (var band = 0; band < 3; band++)
-            {
-                values[start + (i * step) + band] = ((1 - (2 * side)) * line[(i * 3) + band]) + (side * (line[before + band] + line[after + band]));
-            }
+            var (before, after) = (i < 3 ? i : i - 3, i + 3 < row.Length ? i + 3 : i);
+            row[i] = ((1 - (2 * side)) * copy[i]) + (side * (copy[before] + copy[after]));
         }
     }
 }

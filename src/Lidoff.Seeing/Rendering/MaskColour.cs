@@ -8,4 +8,7 @@ public enum MaskColour
 
     /// <summary>Blue.</summary>
     Blue,
+
+    /// <summary>No board at all: the scene lies on the desk.</summary>
+    None,
 }

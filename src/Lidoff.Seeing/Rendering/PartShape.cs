@@ -14,4 +14,22 @@ public enum PartShape
 
     /// <summary>A pale connector with ways.</summary>
     Connector,
+
+    /// <summary>A box with rounded corners: case, cell, display, antenna, stiffener.</summary>
+    Box,
+
+    /// <summary>A flat cable with ways along its length.</summary>
+    Cable,
+
+    /// <summary>A bare gold pad.</summary>
+    Pad,
+
+    /// <summary>A plated hole through the board.</summary>
+    Hole,
+
+    /// <summary>A drop of glue or a moulded lump, half clear.</summary>
+    Blob,
+
+    /// <summary>A glass scale with a line each half millimetre.</summary>
+    Graticule,
 }

@@ -27,12 +27,16 @@ internal static class PngFile
         using (var zlib = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true))
         {
             // Filter "up": neighbouring rows are alike.
-            var row = new byte[1 + (width * 3)];
+            var stride = width * 3;
+            var row = new byte[1 + stride];
             row[0] = 2;
+            var above = new byte[stride].AsSpan();
             for (var y = 0; y < height; y++)
             {
-                for (var i = 0; i < width * 3; i++) row[i + 1] = (byte)(pixels[(y * width * 3) + i] - (y > 0 ? pixels[((y - 1) * width * 3) + i] : 0));
+                var here = pixels.AsSpan(y * stride, stride);
+                for (var i = 0; i < here.Length; i++) row[i + 1] = (byte)(here[i] - above[i]);
                 zlib.Write(row);
+                above = here;
             }
         }
 
@@ -45,12 +49,17 @@ internal static class PngFile
         var number = new byte[4];
         BinaryPrimitives.WriteInt32BigEndian(number, data.Length);
         output.Write(number);
-        var body = Encoding.ASCII.GetBytes(name).Concat(data).ToArray();
-        output.Write(body);
-        var crc = 0xFFFFFFFFu;
-        foreach (var value in body) crc = Table[(crc ^ value) & 0xFF] ^ (crc >> 8);
-        BinaryPrimitives.WriteUInt32BigEndian(number, crc ^ 0xFFFFFFFFu);
+        var type = Encoding.ASCII.GetBytes(name);
+        output.Write(type);
+        output.Write(data);
+        BinaryPrimitives.WriteUInt32BigEndian(number, Sum(Sum(0xFFFFFFFFu, type), data) ^ 0xFFFFFFFFu);
         output.Write(number);
+    }
+
+    private static uint Sum(uint crc, ReadOnlySpan<byte> bytes)
+    {
+        foreach (var value in bytes) crc = Table[(crc ^ value) & 0xFF] ^ (crc >> 8);
+        return crc;
     }
 
     private static uint Entry(int value)

@@ -36,6 +36,9 @@ public sealed record Scene
     /// <summary>Slant of the board about its horizontal axis, degrees; its lower edge comes nearer.</summary>
     public double TiltDegrees { get; init; }
 
+    /// <summary>The place in the picture's middle, mm from the board's left and upper edge; null for the board's middle.</summary>
+    public (double X, double Y)? LookAt { get; init; }
+
     /// <summary>Clockwise turn of the board in the picture, degrees.</summary>
     public double TurnDegrees { get; init; }
 
@@ -44,6 +47,15 @@ public sealed record Scene
 
     /// <summary>Standard deviation of the grain, in steps of 255.</summary>
     public double Grain { get; init; } = 3;
+
+    /// <summary>Where the light comes from.</summary>
+    public Lighting Light { get; init; }
+
+    /// <summary>How much darker the picture is at the side away from the light than in its middle, 0 to 0.8.</summary>
+    public double Uneven { get; init; }
+
+    /// <summary>Words on a strip along the picture's lower edge, outside the board; none where empty. Letters as in the title.</summary>
+    public string Legend { get; init; } = "";
 
     /// <summary>Exif orientation the file is stored with, 1 to 8; after it is applied the picture is upright.</summary>
     public int Orientation { get; init; } = 1;

@@ -12,6 +12,8 @@ internal sealed class SceneCamera
     private readonly double sinTurn;
     private readonly double cosTurn;
     private readonly double focal;
+    private readonly double middleX;
+    private readonly double middleY;
 
     public SceneCamera(Scene scene)
     {
@@ -19,12 +21,13 @@ internal sealed class SceneCamera
         (sinTilt, cosTilt) = (Elementary.Sin(scene.TiltDegrees * Math.PI / 180), Elementary.Cos(scene.TiltDegrees * Math.PI / 180));
         (sinTurn, cosTurn) = (Elementary.Sin(scene.TurnDegrees * Math.PI / 180), Elementary.Cos(scene.TurnDegrees * Math.PI / 180));
         focal = scene.PxPerMm * scene.CameraDistanceMm;
+        (middleX, middleY) = scene.LookAt ?? (scene.BoardWidthMm / 2, scene.BoardHeightMm / 2);
     }
 
     /// <summary>Where the board point (x, y), <paramref name="height"/> mm above the board, shows.</summary>
     public PicturePoint Show(double x, double y, double height)
     {
-        var (u, v) = (x - (scene.BoardWidthMm / 2), y - (scene.BoardHeightMm / 2));
+        var (u, v) = (x - middleX, y - middleY);
         (u, v) = ((u * cosTurn) - (v * sinTurn), (u * sinTurn) + (v * cosTurn));
         var across = (v * cosTilt) - (height * sinTilt);
         var depth = scene.CameraDistanceMm - (v * sinTilt) - (height * cosTilt);
@@ -38,6 +41,6 @@ internal sealed class SceneCamera
         // across = b·depth and depth = Z − v·sin − h·cos give v; then u = a·depth.
         var v = ((b * (scene.CameraDistanceMm - (height * cosTilt))) + (height * sinTilt)) / (cosTilt + (b * sinTilt));
         var u = a * (scene.CameraDistanceMm - (v * sinTilt) - (height * cosTilt));
-        return ((u * cosTurn) + (v * sinTurn) + (scene.BoardWidthMm / 2), (v * cosTurn) - (u * sinTurn) + (scene.BoardHeightMm / 2));
+        return ((u * cosTurn) + (v * sinTurn) + middleX, (v * cosTurn) - (u * sinTurn) + middleY);
     }
 }

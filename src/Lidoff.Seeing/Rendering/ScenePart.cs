@@ -19,9 +19,21 @@ public sealed record ScenePart(string Spot, PartShape Shape, double X, double Y,
     /// <summary>How far the mark is worn away from its right end, 0 (fresh) to 1 (gone).</summary>
     public double Wear { get; init; }
 
-    /// <summary>Ways of a connector.</summary>
+    /// <summary>Ways of a connector or cable, leads of a chip.</summary>
     public int Ways { get; init; }
 
-    /// <summary>Pitch of a connector's ways, mm.</summary>
+    /// <summary>Pitch of the ways or leads, mm.</summary>
     public double PitchMm { get; init; }
+
+    /// <summary>How far a chip's leads or fillets stand out beyond its body, mm; 0 for none.</summary>
+    public double LeadMm { get; init; }
+
+    /// <summary>On how many sides a chip has leads: 2 (upper and lower) or 4.</summary>
+    public int LeadSides { get; init; } = 2;
+
+    /// <summary>Radius of a box's corners, mm.</summary>
+    public double RoundMm { get; init; }
+
+    /// <summary>Its colour, where not the usual one of its shape.</summary>
+    public PartTint Tint { get; init; }
 }

@@ -20,5 +20,8 @@ public sealed record TruePart(ScenePart Part, IReadOnlyList<PicturePoint> Corner
     /// <summary>Middle of the lower edge of the top: the other end of its width.</summary>
     public PicturePoint Bottom => Middle(Corners[2], Corners[3]);
 
+    /// <summary>Middle of the top.</summary>
+    public PicturePoint Centre => Middle(Left, Right);
+
     private static PicturePoint Middle(PicturePoint a, PicturePoint b) => new((a.X + b.X) / 2, (a.Y + b.Y) / 2);
 }
