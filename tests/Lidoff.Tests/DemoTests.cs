@@ -3,8 +3,11 @@ using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Store;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Rendering;
+using Lidoff.Seeing.Rendering.Invented;
 using Lidoff.Telling.Claims;
 using Lidoff.TestSupport;
+using Lidoff.Tracing.Kinds;
+using Lidoff.Weighing.Questions;
 using Lidoff.Weighing.Quarrels;
 
 namespace Lidoff.Tests;
@@ -33,8 +36,24 @@ public sealed class DemoTests : IDisposable
         Assert.Equal("not in any list", dossier.Model.Identity("U4").Says);
         // Its mark was misread (5 for S), and its identity register says the same part.
         Assert.Equal("W25Q32", dossier.Model.Identity("U2").Says);
+        Assert.Equal("RV-3028-C7", dossier.Model.Identity("U3").Says);
+        Assert.Equal("BQ24040DSQR", dossier.Model.Identity("U5").Says);
+        Assert.Equal("TPS62740DSSR", dossier.Model.Identity("U6").Says);
+        Assert.Equal("ADXL345", dossier.Model.Identity("U7").Says);
+        Assert.Equal("DW01A", dossier.Model.Identity("U8").Says);
         var states = dossier.Claims.ToDictionary(claim => claim.Name, claim => claim.State);
-        Assert.Equal([ClaimState.Same, ClaimState.Flipped, ClaimState.Outside, ClaimState.Same, ClaimState.Same, ClaimState.Lost, ClaimState.Outside, ClaimState.Same], states.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value));
+        Assert.Equal(ClaimState.Outside, states["C3"]);
+        Assert.Equal(ClaimState.Outside, states["C7"]);
+        Assert.Equal(ClaimState.Lost, states["C6"]);
+        Assert.Equal(9, states.Count);
+        // The least that issue 3 asks of the demo.
+        var view = dossier.Session.View;
+        Assert.True(BrindleShots.All.Count >= 48);
+        Assert.Equal(BrindleShots.All.Count, view.Live<PictureSighting>().Count);
+        Assert.True(view.Live<TouchSighting>().Count >= 40);
+        Assert.True(view.Live<SpotSighting>().Select(spot => spot.Value.Spot).Distinct().Count() >= 20);
+        Assert.True(view.Live<QuestionAsked>().Count >= 5);
+        Assert.Equal(["343B", "345B"], view.Live<MarkSighting>().Where(mark => mark.Value.Spot == "U7").Select(mark => mark.Value.Lines[0].Text).Order(StringComparer.Ordinal));
         var quarrel = Assert.Single(QuarrelBook.Find(dossier.Session.View, dossier.Model));
         Assert.Equal("width of S1 cannot be 3.02 ± 0.02 mm and 3.2 ± 0.01 mm.", quarrel.Say);
         Assert.True(Verifier.Run(workspace).Value.Ok);
@@ -43,7 +62,8 @@ public sealed class DemoTests : IDisposable
         var pitch = dossier.Model.Value("reckoning:R5");
         Assert.InRange(Brindle.MainTop().Parts.Single(part => part.Spot == "J1").PitchMm, pitch.Low * 1e3, pitch.High * 1e3);
         var spots = dossier.Session.View.Live<SpotSighting>().Select(spot => spot.Value.Spot).ToList();
-        Assert.All(Brindle.MainTop().Parts.Concat(Brindle.LampTop().Parts), part => Assert.Contains(part.Spot, spots));
+        // Holes and vias are no spots; every other part of the upper sides is one.
+        Assert.All(Brindle.MainTop().Parts.Concat(Brindle.LampTop().Parts).Where(part => part.Shape != PartShape.Hole), part => Assert.Contains(part.Spot, spots));
         Assert.All(dossier.Session.View.Live<SpotSighting>(), spot => Assert.NotEmpty(spot.Value.Role));
     }
 
@@ -54,9 +74,9 @@ public sealed class DemoTests : IDisposable
         using var workspace = Workspace.Open(folder["demo"], Seeds.Of("demo"), new SteppingClock()).Value;
         DemoDossier.LayOut(seat, workspace);
         var dossier = Desk.Dossier(seat, workspace, DemoDossier.Name).Value;
-        var truth = Brindle.MainTop().Parts.Concat(Brindle.LampTop().Parts).ToDictionary(part => part.Spot);
+        var truth = new[] { Brindle.MainTop(), Brindle.MainBottom(), Brindle.LampTop() }.SelectMany(board => board.Parts).Where(part => part.Shape != PartShape.Hole).ToDictionary(part => part.Spot);
         var clicked = dossier.Session.View.Live<LengthSighting>().Where(length => length.Value.InPicture is not null).Select(length => length.Value).ToList();
-        Assert.Equal(5, clicked.Count);
+        Assert.Equal(20, clicked.Count);
         var held = clicked.Count(length =>
         {
             var part = truth[length.Spot];
@@ -64,7 +84,7 @@ public sealed class DemoTests : IDisposable
             var mm = length.What == "length" ? part.LengthMm : part.WidthMm;
             return reading.Low <= mm && mm <= reading.High;
         });
-        // Five 90 % intervals: four or five hold in 92 of 100 dossiers; this one is fixed, and all five do.
-        Assert.Equal(5, held);
+        // Issue 3 asks for at least 80 % of them; of twenty 90 % intervals sixteen or more hold in 96 of 100 dossiers (binomial).
+        Assert.True(held >= 16, $"{held} of {clicked.Count}");
     }
 }

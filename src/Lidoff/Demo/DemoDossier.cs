@@ -5,6 +5,7 @@ using Lidoff.Evidence.Store;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Rendering;
+using Lidoff.Seeing.Rendering.Invented;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Kinds;
@@ -37,24 +38,34 @@ public static class DemoDossier
 
     private static Outcome<bool> Fill(Workspace workspace, OpenDossier dossier)
     {
-        var main = SceneRenderer.Render(Brindle.MainTop());
-        var lamp = SceneRenderer.Render(Brindle.LampTop());
         var faults = new List<Fault>();
-        faults.AddRange(Add(workspace, dossier, main, DemoLines.MainPicture));
-        faults.AddRange(Add(workspace, dossier, lamp, DemoLines.LampPicture));
-        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(main, lamp), DemoLines.FirstDay));
+        foreach (var (name, content) in Files()) faults.AddRange(Add(workspace, dossier, content, name));
+        if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(), DemoLines.FirstDay));
         if (faults.Count == 0) faults.AddRange(dossier.Append([Publication(dossier)]).Faults);
         // After publishing, a reading turns out to have been written down wrongly: the claims on it must now say so.
         if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.Later(Swapped(dossier)), DemoLines.LaterDay));
         return faults.Count == 0 ? true : Outcome<bool>.Failed(faults);
     }
 
-    private static IReadOnlyList<Fault> Add(Workspace workspace, OpenDossier dossier, RenderedScene scene, string name)
+    /// <summary>
+    /// Every file, in a fixed order. Pictures are rendered on all cores at once: each is a function of its scene alone, so that the
+    /// order in which they become ready changes nothing.
+    /// </summary>
+    private static IEnumerable<(string Name, byte[] Content)> Files()
     {
-        using var picture = new MemoryStream();
-        scene.WritePng(picture);
-        picture.Position = 0;
-        return FileTaking.Take(workspace, dossier.Session, picture, name, "demo", FileRecognisers.Found()).Faults;
+        var pictures = BrindleShots.All.AsParallel().AsOrdered().WithMergeOptions(ParallelMergeOptions.NotBuffered).Select(shot =>
+        {
+            using var picture = new MemoryStream();
+            SceneRenderer.Render(shot.Scene).WritePng(picture);
+            return (shot.Name, picture.ToArray());
+        });
+        return pictures.AsEnumerable().Append((DemoCurrent.Name, Encoding.UTF8.GetBytes(DemoCurrent.Text()))).Append((DemoBus.Name, Encoding.UTF8.GetBytes(DemoBus.Text())));
+    }
+
+    private static IReadOnlyList<Fault> Add(Workspace workspace, OpenDossier dossier, byte[] content, string name)
+    {
+        using var stream = new MemoryStream(content);
+        return FileTaking.Take(workspace, dossier.Session, stream, name, "demo", FileRecognisers.Found()).Faults;
     }
 
     private static IReadOnlyList<Fault> Note(Workspace workspace, OpenDossier dossier, IReadOnlyList<string> lines, DateTimeOffset day)
