@@ -1,0 +1,77 @@
+using Lidoff.Browser.Tests.Fixtures;
+using Lidoff.Tracing.Kinds;
+using Microsoft.Playwright;
+
+namespace Lidoff.Browser.Tests.Walks;
+
+/// <summary>The room Trace as somebody uses it who has a meter in one hand: pads, touches, nets and rails, a line each.</summary>
+public sealed class TraceWalk(TheBrowser browser) : BrowserTest(browser)
+{
+    [Fact]
+    public async Task Pads_touches_nets_and_rails_are_typed_a_line_each()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/trace");
+        await window.Enter("#pad", "U3.13 VDD power_in top");
+        await window.Enter("#touch", "U3.13 C4.1 beep");
+        await window.Enter("#touch", "U3.5 2k2");
+        await window.Enter("#net", "VSYS: U3.5 C4.1 because the track is seen");
+        await window.Enter("#rail", "VSYS 3.7 V from U4 to U1 U2 net VSYS");
+
+        var view = bench.Stored("band", session => session.View);
+        var pad = view.Live<PadSighting>().Single().Value;
+        Assert.Equal(("U3", "13", "VDD", "power_in", PadSide.Top), (pad.Spot, pad.Pad, pad.Name, pad.Role, pad.Side));
+        var touches = view.Live<TouchSighting>().Select(touch => touch.Value).ToList();
+        Assert.Equal(("U3.13", "C4.1", true), (touches[0].A.Text, touches[0].B.Text, touches[0].Beep!.Value));
+        // One point keeps the second of the pair.
+        Assert.Equal(("U3.5", "C4.1", 2200.0), (touches[1].A.Text, touches[1].B.Text, touches[1].Ohms!.Value));
+        Assert.Equal("the track is seen", view.Live<NetDrawn>().Single().Value.Why);
+        var rail = view.Live<RailDrawn>().Single().Value;
+        Assert.Equal(("VSYS", 3.7, "U4", "VSYS"), (rail.Rail, rail.V!.Value, rail.From, rail.Net));
+
+        // Undo by key, and again.
+        await window.Page.Locator("h1").ClickAsync();
+        await window.Page.Keyboard.PressAsync("Control+z");
+        await bench.Stored("band", "the rail taken back", session => !session.View.Live<RailDrawn>().Any());
+        await window.Page.Keyboard.PressAsync("Control+Shift+z");
+        await bench.Stored("band", "the rail brought again", session => session.View.Live<RailDrawn>().Any());
+    }
+
+    [Fact]
+    public async Task A_table_with_decimal_commas_is_asked_about_and_then_taken()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/trace");
+        await window.Page.ClickAsync("details.paste summary");
+        await window.Page.FillAsync("#paste", "U1.1;GND;0,312 ohm\nU1.2;GND;1,500 ohm");
+        var form = window.Page.Locator("details.paste form");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Note all" }).ClickAsync();
+        // 1,500 is one and a half or fifteen hundred: nobody guesses.
+        await Assertions.Expect(form.Locator("p.fault").First).ToBeVisibleAsync();
+        Assert.Empty(bench.Stored("band", session => session.View.Live<TouchSighting>().ToList()));
+        await Assertions.Expect(window.Page.Locator("#paste")).ToHaveValueAsync("U1.1;GND;0,312 ohm\nU1.2;GND;1,500 ohm");
+
+        await form.Locator("select").SelectOptionAsync("Comma");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Note all" }).ClickAsync();
+        await Assertions.Expect(window.Page.Locator("#paste")).ToHaveValueAsync("");
+        Assert.Equal([0.312, 1.5], bench.Stored("band", session => session.View.Live<TouchSighting>().Select(touch => touch.Value.Ohms!.Value).ToList()));
+    }
+
+    [Fact]
+    public async Task What_was_half_typed_outlives_a_reload()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/trace");
+        await window.Page.Locator("#touch").PressSequentiallyAsync("U3.13 GND 0.3");
+        await window.Settled();
+        await window.Page.ReloadAsync();
+        await window.Settled();
+        await Assertions.Expect(window.Page.Locator("#touch")).ToHaveValueAsync("U3.13 GND 0.3");
+        await window.Page.PressAsync("#touch", "Enter");
+        await Assertions.Expect(window.Page.Locator("#touch")).ToHaveValueAsync("");
+        Assert.Equal(0.3, bench.Stored("band", session => session.View.Live<TouchSighting>().Single().Value.Ohms));
+    }
+}
