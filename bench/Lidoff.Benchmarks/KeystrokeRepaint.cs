@@ -78,9 +78,10 @@ public sealed class KeystrokeRepaint : IBenchmark
         }
 
         for (var i = 0; i < Touches; i++) lines.Add($$"""{"kind":"touch","a":"U{{i % Spots}}.{{1 + (i / Spots)}}","b":"U{{(i + 1) % Spots}}.2","ohms":{{1 + i}}}""");
+        // One spot's lengths agree, as a careful person's do: a dossier full of quarrels would measure the drawer.
         for (var i = 0; lines.Count < Entries - Pictures - 1; i++)
         {
-            lines.Add($$"""{"kind":"length","picture":"p{{i % Pictures}}.png","spot":"U{{i % Spots}}","what":"width","from":[100,{{200 + (i % 50)}}],"to":[{{400 + (i % 90)}},{{200 + (i % 50)}}]}""");
+            lines.Add($$"""{"kind":"length","picture":"p{{i % Pictures}}.png","spot":"U{{i % Spots}}","what":"width","from":[100,{{200 + (i % 50)}}],"to":[{{400 + (i % Spots % 90)}},{{200 + (i % 50)}}]}""");
         }
 
         var notes = Path.Combine(folder, "notes.jsonl");
