@@ -54,6 +54,9 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
         GC.SuppressFinalize(this);
     }
 
+    /// <summary>Loads again now, because something else than the store moved.</summary>
+    protected Task Again() => Follow();
+
     private async Task Follow()
     {
         // Moves that come while it loads are one further load, not a queue of them.

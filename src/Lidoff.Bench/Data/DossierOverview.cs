@@ -2,6 +2,7 @@ using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Telling.Dossiers;
+using Lidoff.Weighing.Becauses;
 
 namespace Lidoff.Bench.Data;
 
@@ -11,13 +12,16 @@ namespace Lidoff.Bench.Data;
 /// <param name="Entries">Number of entries of any kind.</param>
 /// <param name="Notices">What is shown on every page, such as that all of it is invented.</param>
 /// <param name="Troubles">Sentences about entries that were damaged, refused or not understood.</param>
-public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles)
+/// <param name="Newest">The newest entries, newest first, at most a hundred.</param>
+public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles, ValueList<EntryRow> Newest)
 {
+    private const int Most = 100;
+
     /// <summary>The page as the dossier stands.</summary>
     public static DossierOverview Of(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)]);
+        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)], [.. Rows(view)]);
     }
 
     /// <summary>What the dossier is about in words; empty where nobody said.</summary>
@@ -26,6 +30,18 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
     /// <summary>What is shown on every page.</summary>
     public static ValueList<string> NoticesOf(IDossierView view) =>
         [.. view.Live<DossierOpened>().Select(opened => opened.Value.Notice).Where(notice => notice.Length > 0).Distinct(StringComparer.Ordinal)];
+
+    private static IEnumerable<EntryRow> Rows(IDossierView view)
+    {
+        var payloads = new EntryPayloads(view);
+        return view.Entries.Reverse().Take(Most).Select(folded => new EntryRow(
+            folded.Entry.Id.Hex,
+            folded.Entry.Kind,
+            EntryWords.Say(payloads.Of(folded.Entry.Id)),
+            folded.Fate,
+            folded.Entry.By,
+            folded.Entry.At));
+    }
 
     private static IEnumerable<string> Trouble(OpenDossier dossier)
     {

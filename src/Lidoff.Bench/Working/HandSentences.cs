@@ -5,7 +5,7 @@ namespace Lidoff.Bench.Working;
 /// <summary>What the status line says of what was done.</summary>
 internal static class HandSentences
 {
-    public const string NothingToTakeBack = "Nothing was done since the workbench started that could be taken back here. Older entries are taken back one by one, under Entries.";
+    public const string NothingToTakeBack = "Nothing was done since the workbench started that could be taken back here. Older entries are taken back one by one, in the overview's list of entries.";
 
     public const string NothingToBringAgain = "Nothing was taken back that could be brought again.";
 

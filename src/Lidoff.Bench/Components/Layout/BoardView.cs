@@ -1,0 +1,41 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Telling.Claims;
+using Lidoff.Telling.Dossiers;
+using Lidoff.Weighing.Questions;
+
+namespace Lidoff.Bench.Components.Layout;
+
+/// <summary>The question board.</summary>
+/// <param name="Questions">In the board's order.</param>
+/// <param name="References">What a question can be tied to today, for the field that ties one.</param>
+/// <param name="NextName">The first free name for a new question: "Q7".</param>
+public sealed record BoardView(ValueList<BoardQuestion> Questions, ValueList<string> References, string NextName)
+{
+    /// <summary>The board as the dossier stands.</summary>
+    public static BoardView Of(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        return new(QuestionBoard.Of(view, dossier.Model, TiedClaims.Of(dossier.Claims)), [.. Refer(dossier)], Free(view));
+    }
+
+    private static IEnumerable<string> Refer(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        foreach (var name in ReckoningNames.Of(view)) yield return "reckoning:" + name;
+        foreach (var spot in SpotNames.Of(view)) yield return "part:" + spot;
+        foreach (var length in view.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal)) yield return length;
+        foreach (var claim in dossier.Claims) yield return "claim:" + claim.Name;
+    }
+
+    // Names of dropped questions stay taken: an old report may still cite them.
+    private static string Free(IDossierView view)
+    {
+        var taken = view.Live<QuestionAsked>().Select(question => question.Value.Question).ToHashSet(StringComparer.Ordinal);
+        var number = 1;
+        while (taken.Contains("Q" + number.ToString(System.Globalization.CultureInfo.InvariantCulture))) number++;
+        return "Q" + number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    }
+}

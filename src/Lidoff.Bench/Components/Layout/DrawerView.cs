@@ -1,0 +1,31 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Telling.Claims;
+using Lidoff.Telling.Dossiers;
+using Lidoff.Weighing.Becauses;
+using Lidoff.Weighing.Moves;
+using Lidoff.Weighing.Quarrels;
+
+namespace Lidoff.Bench.Components.Layout;
+
+/// <summary>What the drawer says.</summary>
+/// <param name="Moves">The best next moves first, at most eight; the rest is counted.</param>
+/// <param name="MoreMoves">How many more there are.</param>
+/// <param name="Quarrels">Sightings that cannot all be true, in the book's order.</param>
+/// <param name="Because">What the selected thing rests on; null when nothing is selected.</param>
+public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, BecauseNode? Because)
+{
+    private const int Most = 8;
+
+    /// <summary>The drawer as the dossier stands, with <paramref name="reference"/> selected.</summary>
+    public static DrawerView Of(OpenDossier dossier, string? reference)
+    {
+        var view = dossier.Session.View;
+        var claims = TiedClaims.Of(dossier.Claims);
+        var moves = NextMoves.Of(view, dossier.Model, claims);
+        return new(
+            [.. moves.Take(Most)],
+            Math.Max(0, moves.Count - Most),
+            [.. QuarrelBook.Find(view, dossier.Model)],
+            reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, claims));
+    }
+}
