@@ -21,7 +21,7 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
     public static DossierOverview Of(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)], [.. Rows(view)]);
+        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)], [.. Rows(dossier)]);
     }
 
     /// <summary>What the dossier is about in words; empty where nobody said.</summary>
@@ -31,13 +31,16 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
     public static ValueList<string> NoticesOf(IDossierView view) =>
         [.. view.Live<DossierOpened>().Select(opened => opened.Value.Notice).Where(notice => notice.Length > 0).Distinct(StringComparer.Ordinal)];
 
-    private static IEnumerable<EntryRow> Rows(IDossierView view)
+    private static IEnumerable<EntryRow> Rows(OpenDossier dossier)
     {
+        var view = dossier.Session.View;
         var payloads = new EntryPayloads(view);
+        // Sentences of claims are Telling's: the entries' own words stop left of it.
+        var claims = dossier.Claims.Where(claim => claim.RestsOn.Count > 0).ToLookup(claim => claim.RestsOn[0]);
         return view.Entries.Reverse().Take(Most).Select(folded => new EntryRow(
             folded.Entry.Id.Hex,
             folded.Entry.Kind,
-            EntryWords.Say(payloads.Of(folded.Entry.Id)),
+            claims[folded.Entry.Id].FirstOrDefault() is { } claim ? $"{claim.Name}: {claim.Text}" : EntryWords.Say(payloads.Of(folded.Entry.Id)),
             folded.Fate,
             folded.Entry.By,
             folded.Entry.At));

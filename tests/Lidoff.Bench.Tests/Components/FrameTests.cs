@@ -1,0 +1,81 @@
+using Lidoff.Bench.Components.Layout;
+using Lidoff.Bench.Data;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
+using Lidoff.Weighing.Questions;
+
+namespace Lidoff.Bench.Tests.Components;
+
+/// <summary>What stands around every room: the board, the drawer, the hand that takes back.</summary>
+public sealed class FrameTests : IDisposable
+{
+    private readonly FakeBench bench = new();
+    private readonly Hand hand;
+    private readonly Acts acts = new();
+
+    public FrameTests()
+    {
+        Samples.Brindle(bench);
+        hand = new(bench, acts, new(new() { Data = bench, Program = "x", Unguessable = b => b.Fill(1) }));
+    }
+
+    public void Dispose() => bench.Dispose();
+
+    [Fact]
+    public void The_board_answers_what_is_tied_and_names_the_next_free_question()
+    {
+        bench.Set("brindle", "", """{"kind":"question","question":"Q1","text":"Who is U1?","ties":["part:U1"]}""", """{"kind":"question","question":"Q2","text":"Why a lamp?"}""");
+        var board = bench.View("brindle", BoardView.Of)!;
+        Assert.Equal("Q3", board.NextName);
+        Assert.Contains("nRF52832", board.Questions[0].Answer, StringComparison.Ordinal);
+        Assert.Equal((QuestionState.Open, "open"), (board.Questions[1].State, board.Questions[1].Answer));
+        Assert.Contains("reckoning:R1", board.References);
+        Assert.Contains("length:U1:long side", board.References);
+    }
+
+    [Fact]
+    public void The_drawer_goes_from_a_thing_to_its_entries()
+    {
+        var drawer = bench.View("brindle", dossier => DrawerView.Of(dossier, "length:U1:long side"))!;
+        var entry = Assert.Single(drawer.Because!.Rests);
+        Assert.Equal("length", entry.Title);
+        Assert.Null(bench.View("brindle", dossier => DrawerView.Of(dossier, null))!.Because);
+    }
+
+    [Fact]
+    public async Task What_was_done_is_taken_back_and_brought_again_as_often_as_one_likes()
+    {
+        Assert.True((await hand.Note("brindle", "spot D1", Line.Of("spot").Set("spot", "D1").Set("role", "lamp"))).Ok);
+        for (var round = 0; round < 3; round++)
+        {
+            Assert.Contains("D1", Spots(), StringComparison.Ordinal);
+            await hand.Undo("brindle");
+            Assert.Equal("Taken back: spot D1.", hand.Said);
+            Assert.DoesNotContain("D1", Spots(), StringComparison.Ordinal);
+            await hand.Redo("brindle");
+            Assert.Equal("Brought again: spot D1.", hand.Said);
+        }
+    }
+
+    [Fact]
+    public async Task A_refusal_is_said_with_every_fault_and_leaves_nothing_to_take_back()
+    {
+        var stored = await hand.Note("brindle", "a bad length", Line.Of("length").Set("spot", "U1").Set("what", "width").Set("mm", -3));
+        Assert.False(stored.Ok);
+        Assert.True(hand.Refused);
+        Assert.StartsWith("Not stored (a bad length): Line 1:", hand.Said, StringComparison.Ordinal);
+        Assert.Null(acts.Last("brindle"));
+        await hand.Undo("brindle");
+        Assert.StartsWith("Nothing was done since the workbench started", hand.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_overview_lists_the_newest_entries_first_with_what_they_say()
+    {
+        var overview = bench.View("brindle", DossierOverview.Of)!;
+        Assert.Equal("touch", overview.Newest[0].Kind);
+        Assert.Contains(overview.Newest, entry => entry.Kind == "claim" && entry.Say.StartsWith("C1: U1 is ", StringComparison.Ordinal));
+    }
+
+    private string Spots() => string.Join(' ', bench.View("brindle", dossier => string.Join(' ', Showing.SpotNames.Of(dossier.Session.View)))!);
+}
