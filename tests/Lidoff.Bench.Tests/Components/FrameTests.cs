@@ -77,5 +77,5 @@ public sealed class FrameTests : IDisposable
         Assert.Contains(overview.Newest, entry => entry.Kind == "claim" && entry.Say.StartsWith("C1: U1 is ", StringComparison.Ordinal));
     }
 
-    private string Spots() => string.Join(' ', bench.View("brindle", dossier => string.Join(' ', Showing.SpotNames.Of(dossier.Session.View)))!);
+    private string Spots() => string.Join(' ', bench.View("brindle", dossier => string.Join(' ', Lidoff.Bench.Showing.SpotNames.Of(dossier.Session.View)))!);
 }
