@@ -36,9 +36,9 @@ public sealed class BenchCommand : ILidoffCommand
     }
 
     /// <summary><c>--port</c>, shared with <c>demo</c>.</summary>
-    internal static Option<int> PortOption()
+    internal static Option<int?> PortOption()
     {
-        var port = new Option<int>("--port") { Description = "Port on 127.0.0.1; 0 (default) takes a free one.", DefaultValueFactory = _ => 0 };
+        var port = new Option<int?>("--port") { Description = "Port on 127.0.0.1; 0 takes a free one. Without it the usual one, or a free one where that is taken." };
         port.Validators.Add(result =>
         {
             if (result.GetValue(port) is < 0 or > 65535) result.AddError("--port wants a number from 0 to 65535.");

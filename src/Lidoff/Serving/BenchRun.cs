@@ -12,10 +12,16 @@ namespace Lidoff.Serving;
 public static class BenchRun
 {
     /// <summary>
+    /// The port taken where none is asked for: drafts and looks belong to an address, and one that changed with every start would lose
+    /// them. Any number outside the system's own range does; this one spells nothing.
+    /// </summary>
+    private const int UsualPort = 24_871;
+
+    /// <summary>
     /// Serves. Prints the one ready line when the page answers, and opens the browser unless told not to. What lands in
     /// <paramref name="watch"/>'s folder is taken into its dossier.
     /// </summary>
-    public static async Task<int> Serve(Seat seat, Workspace workspace, int port, bool browser, string start, CancellationToken stop, (string Folder, string Dossier)? watch = null)
+    public static async Task<int> Serve(Seat seat, Workspace workspace, int? port, bool browser, string start, CancellationToken stop, (string Folder, string Dossier)? watch = null)
     {
         using var jobs = new JobDesk(seat.Clock);
         using var tiles = new WorkspaceTiles(workspace, jobs);
@@ -37,19 +43,19 @@ public static class BenchRun
             Unguessable = RandomNumberGenerator.Fill,
             Program = "lidoff",
             ContentRoot = seat.ProgramFolder,
-            Port = port,
+            Port = port ?? UsualPort,
             Time = seat.Clock,
             Log = seat.Talk.Say,
             Start = start,
         };
-        var ran = await BenchHost.Run(
-            options,
-            address =>
-            {
-                seat.Talk.Line(BenchHost.ReadyLine(address));
-                if (browser) Open(address, seat);
-            },
-            stop).ConfigureAwait(false);
+        void Ready(string address)
+        {
+            seat.Talk.Line(BenchHost.ReadyLine(address));
+            if (browser) Open(address, seat);
+        }
+
+        var ran = await BenchHost.Run(options, Ready, stop).ConfigureAwait(false);
+        if (!ran.Ok && port is null) ran = await BenchHost.Run(options with { Port = 0 }, Ready, stop).ConfigureAwait(false);
         if (!ran.Ok) return Desk.Refuse(seat, ran.Faults);
         return ExitCodes.Stopped;
     }
