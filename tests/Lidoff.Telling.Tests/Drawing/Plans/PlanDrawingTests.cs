@@ -1,0 +1,124 @@
+using System.Globalization;
+using System.Xml.Linq;
+using CsCheck;
+using Lidoff.Evidence.Entries;
+using Lidoff.Telling.Drawing.Plans;
+using Lidoff.Weighing.Blocks;
+
+namespace Lidoff.Telling.Tests.Drawing.Plans;
+
+public sealed class PlanDrawingTests
+{
+    private static readonly EntryId Entry = new(new string('a', 64));
+
+    private static readonly SupplyTree Chain = new(
+        [new("BT1", SupplySort.Source, "pouch cell", null), new("U2", SupplySort.Converter, "buck", null), new("U1", SupplySort.Load, "radio", 1.802), new("U3", SupplySort.Load, "<script>alert(1)</script>", null)],
+        [new("BT1", "U2", "VBAT", 3.7, "", false, Entry), new("U2", "U1", "V18", 1.8, "", false, Entry), new("U2", "U3", "V18", 1.8, "", true, Entry)],
+        []);
+
+    private static readonly Gen<(List<PlanBox> Boxes, List<PlanLink> Links)> Plans =
+        from count in Gen.Int[1, 14]
+        from words in Gen.String[Gen.Char["aMW%1 .…µ電"], 0, 40].List[count]
+        from ends in Gen.Select(Gen.Int[0, count - 1], Gen.Int[0, count - 1], Gen.Int[0, 3]).List[0, 24]
+        select (
+            words.Select((text, i) => new PlanBox("U" + (i + 1).ToString(CultureInfo.InvariantCulture), ["U" + (i + 1).ToString(CultureInfo.InvariantCulture), text], "plan-box part")).ToList(),
+            ends.Select(end => new PlanLink($"U{end.Item1 + 1}", $"U{end.Item2 + 1}", end.Item3 == 0 ? "" : $"V{end.Item3}", "plan-line supply", true)).ToList());
+
+    [Fact]
+    public void Boxes_never_overlap_and_every_one_is_placed_inside_the_drawing() => Plans.Sample(
+        plan =>
+        {
+            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
+            Assert.Equal(plan.Boxes.Select(box => box.Name).Order(StringComparer.Ordinal), placed.Boxes.Select(box => box.Box.Name).Order(StringComparer.Ordinal));
+            foreach (var box in placed.Boxes)
+            {
+                Assert.True(box.X >= 0 && box.Y >= 0 && box.X + box.Width <= placed.Width && box.Y + box.Height <= placed.Height);
+                Assert.DoesNotContain(placed.Boxes, other => other != box && box.X < other.X + other.Width && other.X < box.X + box.Width && box.Y < other.Y + other.Height && other.Y < box.Y + box.Height);
+            }
+        },
+        iter: 300);
+
+    [Fact]
+    public void Lines_are_straight_end_at_their_boxes_and_cross_none() => Plans.Sample(
+        plan =>
+        {
+            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
+            Assert.Equal(plan.Links.Where(link => link.From != link.To).Distinct().Count(), placed.Links.Count);
+            foreach (var line in placed.Links)
+            {
+                var (left, right) = line.Reversed ? (line.Link.To, line.Link.From) : (line.Link.From, line.Link.To);
+                Assert.True(OnSide(placed.Boxes.Single(box => box.Box.Name == left), line.Corners[0], right: true));
+                Assert.True(OnSide(placed.Boxes.Single(box => box.Box.Name == right), line.Corners[^1], right: false));
+                foreach (var (a, b) in line.Corners.Zip(line.Corners.Skip(1)))
+                {
+                    Assert.True(a.X == b.X || a.Y == b.Y);
+                    Assert.DoesNotContain(placed.Boxes, box =>
+                        Math.Max(a.X, b.X) > box.X + 1e-9 && Math.Min(a.X, b.X) < box.X + box.Width - 1e-9 && Math.Max(a.Y, b.Y) > box.Y + 1e-9 && Math.Min(a.Y, b.Y) < box.Y + box.Height - 1e-9);
+                }
+            }
+        },
+        iter: 300);
+
+    [Fact]
+    public void The_order_in_which_boxes_and_lines_come_changes_nothing() => Plans.Sample(
+        plan =>
+        {
+            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
+            plan.Boxes.Reverse();
+            plan.Links.Reverse();
+            Assert.Equal(placed, LayeredLayout.Place(plan.Boxes, plan.Links));
+        },
+        iter: 200);
+
+    // Advance widths of DejaVu Sans in units of 2048 to the em, from memory: i 569, a 1255, m 1995, M 1767, W 2025, 0 1303, space 651, Ω 1565.
+    [Theory]
+    [InlineData("i", 569)]
+    [InlineData("a", 1255)]
+    [InlineData("m", 1995)]
+    [InlineData("M", 1767)]
+    [InlineData("W", 2025)]
+    [InlineData("0", 1303)]
+    [InlineData(" ", 651)]
+    [InlineData("Ω", 1565)]
+    public void Words_are_never_taken_for_narrower_than_a_wide_face_sets_them(string text, int units) => Assert.True(WordsWidth.Of(text, 14) >= 14.0 * units / 2048);
+
+    [Fact]
+    public void Words_that_are_too_wide_are_cut_and_say_so()
+    {
+        Assert.Equal("short", WordsWidth.Cut("short", 14, 200));
+        var cut = WordsWidth.Cut(new string('x', 500), 14, 200);
+        Assert.EndsWith("…", cut, StringComparison.Ordinal);
+        Assert.True(WordsWidth.Of(cut, 14) <= 200);
+    }
+
+    [Fact]
+    public void The_supply_is_drawn_with_its_words_escaped_its_guess_marked_and_a_sentence_beside_it()
+    {
+        var drawn = PlanDrawing.Supply(Chain)!;
+        var svg = XDocument.Parse($"<svg>{drawn.Drawing.Body}</svg>").Root!;
+        Assert.Equal(4, svg.Elements("rect").Count());
+        Assert.Contains(svg.Elements("text"), text => text.Value.StartsWith("<script>alert", StringComparison.Ordinal));
+        Assert.DoesNotContain("<script", drawn.Drawing.Body, StringComparison.Ordinal);
+        Assert.Single(svg.Elements("text"), text => text.Value == "VBAT 3.7 V");
+        Assert.Contains(svg.Elements("line"), line => line.Attribute("class")!.Value == "plan-line supply guess");
+        Assert.Equal("Supply: BT1 feeds U2 over VBAT 3.7 V; U2 feeds U1 over V18 1.8 V; U2 feeds U3 over V18 1.8 V, a guess.", drawn.Alternative);
+        var x = drawn.Placed.Boxes.ToDictionary(box => box.Box.Name, box => box.X);
+        Assert.True(x["BT1"] < x["U2"] && x["U2"] < x["U1"] && x["U1"] == x["U3"]);
+        Assert.Equal(drawn.Drawing, PlanDrawing.Supply(Chain)!.Drawing);
+    }
+
+    [Fact]
+    public void Blocks_are_drawn_and_nothing_is_drawn_of_nothing()
+    {
+        BlockPlan plan = new(
+            [new("I2C bus", BlockSort.Bus, "", ""), new("U1", BlockSort.Part, "radio", "nRF52832"), new("U3", BlockSort.Part, "clock", "")],
+            [new("I2C bus", "U3", LineSort.Bus, ["I2C bus"], "0x52", false, [Entry]), new("U1", "I2C bus", LineSort.Bus, ["I2C bus"], "", true, [])]);
+        Assert.Equal("Blocks: I2C bus is joined with U3 (0x52); U1 is joined with I2C bus, a guess.", PlanDrawing.Blocks(plan)!.Alternative);
+        Assert.Null(PlanDrawing.Blocks(new([], [])));
+        Assert.Null(PlanDrawing.Supply(new([], [], [])));
+        Assert.Equal("Blocks: U1, nothing joined yet.", PlanDrawing.Blocks(new([new("U1", BlockSort.Part, "", "")], []))!.Alternative);
+    }
+
+    private static bool OnSide(PlacedBox box, (double X, double Y) at, bool right) =>
+        Math.Abs(at.X - (box.X + (right ? box.Width : 0))) < 1e-9 && at.Y > box.Y && at.Y < box.Y + box.Height;
+}
