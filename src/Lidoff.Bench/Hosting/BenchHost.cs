@@ -61,6 +61,7 @@ public static class BenchHost
         app.MapStaticAssets(Path.Combine(options.ContentRoot, options.Program + ".staticwebassets.endpoints.json"));
         app.MapFiles();
         app.MapTiles();
+        app.MapLabelled();
         app.MapUploads();
         // Our own policy header stands already; the framework would add a second one.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
@@ -124,6 +125,7 @@ public static class BenchHost
         services.AddSingleton(options.Jobs ?? new JobDesk(options.Time));
         services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
+        services.AddSingleton<Presenter>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
         services.AddScoped<Selection>();
         services.AddSingleton(options.Time);

@@ -17,6 +17,8 @@ public abstract class RoomContext : BunitContext
         var watch = new HeadsWatch(options);
         Services.AddSingleton(watch);
         Services.AddSingleton(new Acts());
+        Services.AddSingleton(new WatchDesk(Bench, TimeProvider.System));
+        Services.AddSingleton(new Presenter());
         Services.AddSingleton(new Selection());
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));

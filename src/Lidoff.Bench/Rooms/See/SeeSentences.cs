@@ -56,9 +56,6 @@ public static class SeeSentences
     /// <summary>No scale.</summary>
     public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";
 
-    /// <summary>No camera in reach.</summary>
-    public const string NoTiles = "This program was started without the picture library; the picture is shown whole.";
-
     /// <summary>No length typed.</summary>
     public static Fault ScaleMissing { get; } = new("length", "a length such as 26 mm ± 0.05", "How long is it? Write, for example, 26 mm ± 0.05.");
 
@@ -82,6 +79,27 @@ public static class SeeSentences
 
     /// <summary>A sort nobody knows how to store.</summary>
     public static Fault SideWord(string typed) => new("side", "top, bottom, edge or other", $"\"{typed}\" is no side; the sides are top, bottom, edge and other.");
+
+    /// <summary>Under the field of a watched folder.</summary>
+    public const string WatchHint = "The whole path of the folder that the microscope writes to. What lands there comes in once it stays the same for two looks.";
+
+    /// <summary>Under the field of a mark.</summary>
+    public const string MarkHint = "/ begins a line, Space an unread place (?), * any number of them. 8|B keeps both, so does Alt with the second key. A doubled sign is the sign itself.";
+
+    /// <summary>How alternatives are weighed.</summary>
+    public const string MarkShares = "A place with alternatives keeps 5 % for any other character; the rest is shared as chosen. A line without any is stored as it was typed.";
+
+    /// <summary>The presenter window before anything was shown.</summary>
+    public const string NothingToPresent = "No picture yet. This window follows the picture that was last looked at in the room See.";
+
+    /// <summary>No mark typed.</summary>
+    public static Fault MarkMissing { get; } = new("lines", "at least one character", "Type what stands there, with ? for what cannot be read.");
+
+    /// <summary>Alternatives without a character beside them.</summary>
+    public static Fault LoneBar { get; } = new("lines", "a character on both sides of |", "A | stands between two characters that may be meant, as in 8|B; write || for the sign itself.");
+
+    /// <summary>Any number of places, and alternatives.</summary>
+    public static Fault StarAmongAlternatives { get; } = new("lines", "a line with * or with alternatives", "A line with alternatives is stored place by place and cannot hold a *. Write one ? for each unread place instead.");
 
     /// <summary>The picture is not here.</summary>
     public const string NoPicture = "There is no such picture in this dossier.";

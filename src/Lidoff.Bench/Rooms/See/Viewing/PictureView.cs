@@ -52,6 +52,10 @@ public sealed record PictureView(
             at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "");
     }
 
+    /// <summary>Hash of the dossier's first picture; empty where it has none.</summary>
+    public static string First(OpenDossier dossier) =>
+        dossier.Session.View.Live<FileAdded>().FirstOrDefault(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal))?.Value.Sha256 ?? "";
+
     /// <summary>What two places of the picture are apart, before anything is stored; null where it has no scale.</summary>
     public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to)
     {

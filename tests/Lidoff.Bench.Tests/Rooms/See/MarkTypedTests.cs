@@ -1,0 +1,63 @@
+using System.Text;
+using System.Text.Json;
+using Lidoff.Bench.Rooms.See;
+using Lidoff.Bench.Rooms.See.Typed;
+using Lidoff.Bench.Working;
+using Lidoff.Seeing.Kinds;
+
+namespace Lidoff.Bench.Tests.Rooms.See;
+
+public sealed class MarkTypedTests
+{
+    [Theory]
+    [InlineData("N52832/QFAA?0", "N52832", "QFAA?0")]
+    [InlineData("N5 832", "N5?832")]
+    [InlineData("A//B", "A/B")]
+    [InlineData("A||B", "A|B")]
+    [InlineData("MAX*/?", "MAX*", "?")]
+    [InlineData("/A/", "A")]
+    [InlineData("A??B", "A??B")]
+    public void A_line_without_alternatives_is_stored_as_it_was_typed(string typed, params string[] lines) =>
+        Assert.Equal(lines, Stored(typed).Lines.Select(line => line.Text));
+
+    [Fact]
+    public void Alternatives_are_kept_place_by_place()
+    {
+        var mark = Stored("N5|S2/LOT");
+        Assert.Equal(["N?2", "LOT"], mark.Lines.Select(line => line.Text));
+        Assert.Equal([new MarkGlyph("5", 0.475), new MarkGlyph("S", 0.475)], mark.Lines[0].Places[1].Top);
+        Assert.Equal([new MarkGlyph("N", 0.95)], mark.Lines[0].Places[0].Top);
+        Assert.False(mark.Lines[1].IsLattice);
+    }
+
+    [Fact]
+    public void By_order_each_next_is_half_as_likely_as_the_one_before()
+    {
+        var places = Stored("8|B|6?", byOrder: true).Lines[0].Places;
+        Assert.Equal(["8", "B", "6"], places[0].Top.Select(glyph => glyph.Character));
+        // 0.95 shared as 4 : 2 : 1, worked by hand: 0.542857, 0.271429, 0.135714.
+        Assert.Equal([0.5429, 0.2714, 0.1357], places[0].Top.Select(glyph => glyph.P));
+        Assert.Empty(places[1].Top);
+    }
+
+    [Fact]
+    public void What_cannot_be_a_mark_is_said()
+    {
+        Assert.Equal([SeeSentences.MarkMissing], MarkTyped.Read("  ").Faults);
+        Assert.Equal([SeeSentences.MarkMissing], MarkTyped.Read("/").Faults);
+        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("|A").Faults);
+        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("A|").Faults);
+        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("A|/B").Faults);
+        Assert.Equal([SeeSentences.StarAmongAlternatives], MarkTyped.Read("A|B*").Faults);
+    }
+
+    [Fact]
+    public void Hostile_marks_are_text() => Assert.Equal("<script>alert('x')<", Stored("<script>alert('x')<").Lines[0].Text);
+
+    private static MarkSighting Stored(string typed, bool byOrder = false)
+    {
+        var line = MarkTyped.Read(typed).Value.Line("U1", "", byOrder);
+        using var json = JsonDocument.Parse(Encoding.UTF8.GetString(Line.Written([line]).Span));
+        return new MarkKind().Read(json.RootElement, 1).Value;
+    }
+}

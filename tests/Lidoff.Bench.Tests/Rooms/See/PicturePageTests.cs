@@ -1,0 +1,173 @@
+using Bunit;
+using Lidoff.Bench.Rooms.See;
+using Lidoff.Bench.Rooms.See.Viewing;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Rendering;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Lidoff.Bench.Tests.Rooms.See;
+
+public sealed class PicturePageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+
+    private static readonly Lazy<byte[]> Board = new(() =>
+    {
+        using var png = new MemoryStream();
+        SceneRenderer.Render(Brindle.LampTop()).WritePng(png);
+        return png.ToArray();
+    });
+
+    [Fact]
+    public void A_fresh_picture_asks_for_its_scale_first_and_then_for_what_is_in_it()
+    {
+        var page = Page(out _);
+        Assert.Contains(SeeSentences.ScaleFirst, page.Markup, StringComparison.Ordinal);
+        Put(page, "scale", 10, 20, 110, 20);
+        page.WaitForElement("#scale", Patience).Input("5 mm ± 0.02");
+        page.Find("form:has(#scale)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("20 px/mm", page.Markup, StringComparison.Ordinal), Patience);
+        // 100 px for 5 mm.
+        var scale = Assert.Single(Stored<ScaleSighting>());
+        Assert.Equal((5, 0.02, new PicturePoint(110, 20)), (scale.Reference.LengthMm, scale.Reference.UMm, scale.Reference.To));
+        Assert.Contains(SeeSentences.PointNext, page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_point_and_words_make_a_spot_that_the_drawer_then_explains()
+    {
+        var page = Page(out var sha256);
+        Put(page, "point", 40, 50);
+        var line = page.WaitForElement("form.entry input", Patience);
+        line.Input("chip antenna because it is ceramic");
+        Assert.Equal("AE1", page.Find(".reads .mark bdi").TextContent);
+        page.Find("form.entry").Submit();
+        page.WaitForElement(".pointed .on", Patience);
+        Assert.Equal(new SpotSighting("AE1", "chip antenna", "it is ceramic", "antenna", sha256, new(40, 50), null), Assert.Single(Stored<SpotSighting>()));
+        Assert.Equal("part:AE1", Services.GetRequiredService<Selection>().Reference);
+    }
+
+    [Fact]
+    public void A_spot_twice_in_one_picture_is_refused_and_what_was_typed_stays()
+    {
+        var page = Page(out var sha256, """{"kind":"spot","spot":"U1","picture":"SHA","point":[10,10]}""");
+        Put(page, "point", 40, 50);
+        page.WaitForElement("form.entry input", Patience).Input("U1 again");
+        page.Find("form.entry").Submit();
+        page.WaitForAssertion(() => Assert.Contains(SeeSentences.AlreadyHere("U1", "U2").Say, page.Find(".fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("U1 again", page.Find("form.entry input").GetAttribute("value"));
+        Assert.Equal(sha256, Assert.Single(Stored<SpotSighting>()).Picture);
+    }
+
+    [Fact]
+    public void A_body_is_two_sides_by_the_names_that_naming_looks_for()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        Put(page, "body", 10, 10, 10, 50, 90, 50);
+        page.WaitForElement("#body", Patience).Input("U1, height 0.8 mm");
+        page.Find("form:has(#body)").Submit();
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".measured li").Count - 1), Patience);
+        Assert.Equal([("short side", 0.8), ("long side", 0.8)], Stored<LengthSighting>().Select(length => (length.What, length.InPicture!.HeightMm)));
+        // 80 px at 20 px/mm are 4 mm, 40 px are 2 mm, in the board's plane; the height asks for the camera's distance, which is said.
+        Assert.Contains("other-plane", string.Join(' ', Bench.View("d", dossier => dossier.Model.Length("U1", "long side").Readings[0].Warnings.Select(warning => warning.Code).ToList())!), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_put_right_or_moved_takes_the_place_of_what_was_there()
+    {
+        var page = Page(out _, """{"kind":"spot","spot":"U1","role":"radio","specimen":"A","picture":"SHA","point":[10,10]}""", """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        var stage = page.FindComponent<PictureStage>().Instance;
+        var handle = stage.Overlay.Spots[0].Id;
+        await page.InvokeAsync(() => stage.Moved(handle, 30, 31));
+        page.WaitForAssertion(() => Assert.Equal(new PicturePoint(30, 31), Assert.Single(Stored<SpotSighting>()).At), Patience);
+        Assert.Equal("radio", Stored<SpotSighting>()[0].Role);
+        var end = stage.Overlay.Lines[0].Id + ":to";
+        await page.InvokeAsync(() => stage.Moved(end, 200, 0));
+        page.WaitForAssertion(() => Assert.Equal(new PicturePoint(200, 0), Assert.Single(Stored<ScaleSighting>()).Reference.To), Patience);
+        await page.InvokeAsync(() => page.Find(".pick").Click());
+        page.WaitForElement("button[aria-label^='Why U1']", Patience).Click();
+        page.WaitForElement("form.inplace input", Patience).Input("its crystal is near");
+        page.Find("form.inplace").Submit();
+        page.WaitForAssertion(() => Assert.Equal("its crystal is near", Assert.Single(Stored<SpotSighting>()).Why), Patience);
+    }
+
+    [Fact]
+    public void Tags_of_a_picture_are_small_fields_that_replace_each_other()
+    {
+        var page = Page(out _);
+        page.Find("select[aria-label='Side it shows']").Change("bottom");
+        page.WaitForAssertion(() => Assert.Equal(PictureSide.Bottom, Assert.Single(Stored<PictureSighting>()).Side), Patience);
+        page.WaitForAssertion(() => Assert.Equal("bottom", page.FindComponent<TagPanel>().Instance.View.Tags.Side), Patience);
+        page.Find("button[aria-label^='Zoom tag']").Click();
+        page.WaitForElement("form.inplace input", Patience).Input("2x");
+        page.Find("form.inplace").Submit();
+        page.WaitForAssertion(() => Assert.Equal((PictureSide.Bottom, "2x"), (Assert.Single(Stored<PictureSighting>()).Side, Stored<PictureSighting>()[0].Zoom)), Patience);
+    }
+
+    [Fact]
+    public void A_mark_is_shown_place_by_place_before_it_is_stored()
+    {
+        var page = Page(out _, """{"kind":"spot","spot":"U1","picture":"SHA","point":[10,10]}""");
+        page.InvokeAsync(() => page.Find(".pick").Click());
+        page.WaitForElement("#mark-U1", Patience).Input("N5|S2");
+        Assert.Equal(["N", "50.48S0.48", "2"], page.FindAll(".cells > span").Select(cell => cell.TextContent));
+        page.Find("form:has(#mark-U1)").Submit();
+        page.WaitForAssertion(() => Assert.Equal("N?2", Assert.Single(Stored<MarkSighting>()).Text), Patience);
+    }
+
+    [Fact]
+    public void The_presenter_follows_what_is_looked_at()
+    {
+        var page = Page(out var sha256, """{"kind":"spot","spot":"U1","role":"radio","picture":"SHA","point":[10,10]}""");
+        var shown = Render<PresentPage>(p => p.Add(o => o.Name, "d"));
+        shown.WaitForElement(".stage", Patience);
+        Assert.Empty(shown.FindAll("nav, button, a, input"));
+        page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Viewed(20, 30, 40));
+        shown.WaitForAssertion(() => Assert.Equal((20, 30, 40), shown.FindComponent<PictureStage>().Instance.LookAt), Patience);
+        Assert.Equal(sha256, Services.GetRequiredService<Presenter>().Of("d")!.Sha256);
+    }
+
+    [Fact]
+    public void Hostile_text_is_text()
+    {
+        var page = Page(out _,
+            """{"kind":"spot","spot":"U<9>","role":"</li><script>alert(1)</script> \u202E","why":"<i>","class":"<b>","picture":"SHA","point":[10,10]}""",
+            """{"kind":"length","spot":"<u>","what":"<s>","picture":"SHA","from":[0,0],"to":[9,9]}""",
+            """{"kind":"picture","file":"SHA","zoom":"<em>","light":"<q>"}""");
+        page.InvokeAsync(() => page.Find(".pick").Click());
+        page.WaitForElement(".pointed .on", Patience);
+        Assert.Contains("alert(1)", page.Markup, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("script, i, em, q, s, u"));
+        Assert.DoesNotContain("\u202E", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_picture_of_another_dossier_is_not_shown()
+    {
+        Bench.Set("d", "");
+        var page = Render<PicturePage>(p => p.Add(o => o.Name, "d").Add(o => o.Sha256, new string('a', 64)));
+        page.WaitForAssertion(() => Assert.Contains(SeeSentences.NoPicture, page.Markup, StringComparison.Ordinal), Patience);
+    }
+
+    private static void Put(IRenderedComponent<PicturePage> page, string tool, params double[] points)
+    {
+        page.InvokeAsync(() => page.FindAll(".tools-row button").Single(button => button.TextContent.Equals(tool, StringComparison.OrdinalIgnoreCase)).Click());
+        page.WaitForAssertion(() => Assert.Equal(tool, page.FindComponent<PictureStage>().Instance.Tool), Patience);
+        page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Points(tool, points));
+    }
+
+    private IRenderedComponent<PicturePage> Page(out string sha256, params string[] lines)
+    {
+        Bench.Set("d", "");
+        using var body = new MemoryStream(Board.Value);
+        var hash = Bench.Add("d", "board.png", body, "drop", CancellationToken.None).GetAwaiter().GetResult().Value.Sha256;
+        sha256 = hash;
+        Bench.Set("d", "", [.. lines.Select(line => line.Replace("SHA", hash, StringComparison.Ordinal))]);
+        var page = Render<PicturePage>(p => p.Add(o => o.Name, "d").Add(o => o.Sha256, hash));
+        page.WaitForElement(".stage", Patience);
+        return page;
+    }
+}
