@@ -62,6 +62,7 @@ public static class BenchHost
         app.MapFiles();
         app.MapTiles();
         app.MapUploads();
+        app.MapReports();
         // Our own policy header stands already; the framework would add a second one.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         app.MapFallback(context => Gates.Refuse(context, StatusCodes.Status404NotFound, BenchSentences.NotFound));
@@ -124,6 +125,7 @@ public static class BenchHost
         services.AddSingleton(options.Jobs ?? new JobDesk(options.Time));
         services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
+        services.AddSingleton<ReportShelf>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
         services.AddScoped<Selection>();
         services.AddSingleton(options.Time);
