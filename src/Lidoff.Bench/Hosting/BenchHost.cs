@@ -61,6 +61,7 @@ public static class BenchHost
         app.MapStaticAssets(Path.Combine(options.ContentRoot, options.Program + ".staticwebassets.endpoints.json"));
         app.MapFiles();
         app.MapTiles();
+        app.MapPlans();
         app.MapUploads();
         // Our own policy header stands already; the framework would add a second one.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
