@@ -62,6 +62,7 @@ public static class BenchHost
         app.MapFiles();
         app.MapTiles();
         app.MapLabelled();
+        app.MapPlans();
         app.MapUploads();
         app.MapReports();
         // Our own policy header stands already; the framework would add a second one.

@@ -144,12 +144,12 @@ public sealed class LabelledPictureTests : IDisposable
     }
 
     [Fact]
-    public void A_picture_that_breaks_off_is_drawn_and_says_so()
+    public void A_picture_that_breaks_off_is_refused_in_one_sentence()
     {
         var path = Board(640, 480);
         var bytes = File.ReadAllBytes(path);
         File.WriteAllBytes(path, bytes[..(bytes.Length / 2)]);
-        Assert.Equal("“board.jpg” is a JPEG picture whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came.", Assert.Single(Label(path, [], null).Remarks));
+        Assert.Equal("“board.jpg” is a JPEG picture whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came.", Assert.Single(LabelledPicture.Of(path, "board.jpg", [], null, new()).Faults).Say);
         File.WriteAllText(path, "no picture");
         Assert.StartsWith("“board.jpg” is", Assert.Single(LabelledPicture.Of(path, "board.jpg", [], null, new()).Faults).Say, StringComparison.Ordinal);
     }

@@ -1,0 +1,43 @@
+using System.Net;
+using System.Xml.Linq;
+using Lidoff.Bench.Tests.Hosting;
+
+namespace Lidoff.Bench.Tests.Rooms.Trace;
+
+public sealed class PlansTests
+{
+    private static readonly string[] Lines =
+    [
+        """{"kind":"spot","spot":"BT1","role":"cell <script>"}""",
+        """{"kind":"spot","spot":"U4","role":"charger"}""",
+        """{"kind":"rail","rail":"VBAT","v":3.7,"from":"BT1","to":["U4"]}""",
+        """{"kind":"rail","rail":"VSYS","v":3.3,"from":"U4","to":["U1"]}""",
+    ];
+
+    [Fact]
+    public async Task Rails_become_a_drawing_that_is_shown_and_taken_home()
+    {
+        await using var bench = await RunningBench.LoggedIn();
+        bench.Bench.Set("brindle", "", Lines);
+        var page = await bench.Page("/dossiers/brindle/trace");
+        Assert.Contains("class=\"plan\"", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>\"", page, StringComparison.Ordinal);
+        foreach (var name in new[] { "supply", "blocks" })
+        {
+            // A file that another program opens: well-formed XML with every part in it.
+            var texts = XDocument.Parse(await bench.Page($"/dossiers/brindle/plans/{name}.svg")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
+            Assert.Superset(new HashSet<string> { "BT1", "U4", "U1" }, texts.ToHashSet());
+        }
+    }
+
+    [Fact]
+    public async Task Where_there_is_nothing_to_draw_nothing_is_there()
+    {
+        await using var bench = await RunningBench.LoggedIn();
+        bench.Bench.Set("empty", "");
+        using var none = await bench.Get("/dossiers/empty/plans/supply.svg");
+        Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
+        using var other = await bench.Get("/dossiers/brindle/plans/..%2f..%2fx.svg");
+        Assert.Equal(HttpStatusCode.NotFound, other.StatusCode);
+    }
+}
