@@ -18,6 +18,9 @@ public static class TellingSentences
         "a reference between braces, such as {length:U1:long side}",
         string.Create(CultureInfo.InvariantCulture, $"The braces at character {at + 1} of the claim hold no reference; write one such as {{length:U1:long side}} or {{part:U1}}."));
 
+    /// <summary>A folder that cannot be written to.</summary>
+    public static Fault NoOutput(string folder, string reason) => new("--to", "a folder that can be written", $"{folder} cannot be written: {reason}");
+
     /// <summary>A form of report that this program does not write yet.</summary>
     public static Fault UnknownForm(string form) => new(
         "--as",

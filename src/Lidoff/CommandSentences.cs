@@ -21,9 +21,6 @@ public static class CommandSentences
     public static Fault NoWorkspace(string folder) => new(
         "--workspace", "a folder that holds a workspace", $"There is no workspace in {folder} yet; `lidoff new DOSSIER` begins one.");
 
-    /// <summary>A folder that cannot be written to.</summary>
-    public static Fault NoOutput(string folder, string reason) => new("--to", "a folder that can be written", $"{folder} cannot be written: {reason}");
-
     /// <summary>How many lines of a note were stored.</summary>
     public static string Noted(int stored, int refused) => refused == 0
         ? string.Create(CultureInfo.InvariantCulture, $"{stored} noted.")

@@ -63,6 +63,7 @@ public static class BenchHost
         app.MapTiles();
         app.MapLabelled();
         app.MapUploads();
+        app.MapReports();
         // Our own policy header stands already; the framework would add a second one.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         app.MapFallback(context => Gates.Refuse(context, StatusCodes.Status404NotFound, BenchSentences.NotFound));
@@ -126,6 +127,7 @@ public static class BenchHost
         services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
         services.AddSingleton<Presenter>();
+        services.AddSingleton<ReportShelf>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
         services.AddScoped<Selection>();
         services.AddSingleton(options.Time);

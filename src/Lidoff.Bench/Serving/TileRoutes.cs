@@ -26,7 +26,7 @@ internal static class TileRoutes
         });
     }
 
-    private static async Task Send(HttpContext context, bool sane, ITileSource? tiles, Func<ITileSource, Task<PictureBytes?>> ask)
+    internal static async Task Send(HttpContext context, bool sane, ITileSource? tiles, Func<ITileSource, Task<PictureBytes?>> ask)
     {
         var picture = sane && tiles is not null ? await ask(tiles).ConfigureAwait(false) : null;
         if (picture is null)

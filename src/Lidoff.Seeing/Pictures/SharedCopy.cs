@@ -18,7 +18,7 @@ public static class SharedCopy
         try
         {
             using var image = PictureFile.Upright(path, header);
-            if (header.Kind.MediaType is "image/png" or "image/gif")
+            if (Lossless(header))
             {
                 image.PngsaveStream(output, keep: Enums.ForeignKeep.None);
                 return "image/png";
@@ -32,4 +32,9 @@ public static class SharedCopy
             return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
         }
     }
+
+    /// <summary>The ending of the copy's name: ".png" or ".jpg".</summary>
+    public static string Ending(PictureHeader header) => Lossless(header) ? ".png" : ".jpg";
+
+    private static bool Lossless(PictureHeader header) => header.Kind.MediaType is "image/png" or "image/gif";
 }

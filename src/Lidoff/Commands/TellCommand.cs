@@ -4,6 +4,7 @@ using Lidoff.Telling.Dossiers;
 using Lidoff.Telling;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Kinds;
+using Lidoff.Telling.Reporting;
 using Lidoff.Talking;
 
 namespace Lidoff.Commands;

@@ -2,6 +2,7 @@ using Bunit;
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Working;
+using Lidoff.Evidence.Working;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Lidoff.Bench.Tests.Looking;
@@ -20,6 +21,8 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(new WatchDesk(Bench, TimeProvider.System));
         Services.AddSingleton(new Presenter());
         Services.AddSingleton(new Selection());
+        Services.AddSingleton(new JobDesk(TimeProvider.System));
+        Services.AddSingleton<ReportShelf>();
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));
         JSInterop.Mode = JSRuntimeMode.Loose;

@@ -1,40 +1,66 @@
+using Lidoff.Bench.Rooms.Name.Listing;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Naming.Dates;
 using Lidoff.Naming.Ranking;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Bench.Rooms.Name;
 
-/// <summary>What the room Name shows: every spot with what may sit there.</summary>
+/// <summary>What the room Name shows: every spot with how far it is settled.</summary>
 /// <param name="Spots">In natural order of their designators.</param>
 public sealed record NameView(ValueList<SpotRow> Spots)
 {
     /// <summary>The room as the dossier stands.</summary>
-    public static NameView Of(OpenDossier dossier) => new([.. SpotNames.Of(dossier.Session.View).Select(spot => Row(dossier, spot))]);
-
-    private static SpotRow Row(OpenDossier dossier, string spot)
+    public static NameView Of(OpenDossier dossier)
     {
-        var answer = dossier.Model.Identity(spot);
-        var told = answer.Evidence.Told;
-        var measured = told.Where(each => each.Evidence is "body" or "height" or "pitch" or "pins" or "bus" or "identity" or "supply").Select(each => $"{each.Evidence}: {each.Says}");
-        var mark = dossier.Session.View.Live<MarkSighting>().LastOrDefault(each => each.Value.Spot == spot);
-        var asked = answer.Asked;
-        List<CandidateRow> candidates = [];
-        for (var i = 0; i < answer.Local.Candidates.Count && asked; i++)
+        var view = dossier.Session.View;
+        var pointed = view.Live<SpotSighting>().Select(each => each.Value).ToLookup(spot => spot.Spot, StringComparer.Ordinal);
+        var marks = view.Live<MarkSighting>().Select(each => each.Value).ToLookup(mark => mark.Spot, StringComparer.Ordinal);
+        return new([.. SpotNames.Of(view).Select(spot => Row(dossier, spot, pointed[spot], marks[spot].LastOrDefault()))]);
+    }
+
+    /// <summary>How far an answer settles a spot.</summary>
+    public static Settled SettledOf(IdentityAnswer answer) => !answer.Asked || answer.Says == IdentityAnswer.Undecided ? Settled.Open : answer.Level switch
+    {
+        NameLevel.Part => Settled.Part,
+        NameLevel.Family => Settled.Family,
+        _ => Settled.None,
+    };
+
+    /// <summary>Place of the likeliest candidate; −1 where there is none.</summary>
+    public static int Best(IdentityAnswer answer)
+    {
+        var best = answer.Local.Candidates.Count > 0 ? 0 : -1;
+        for (var i = 1; i < answer.Local.Candidates.Count; i++)
         {
-            var candidate = answer.Local.Candidates[i];
-            candidates.Add(new(candidate.Part.Name, candidate.Part.Maker, answer.Joint.P[i], [.. candidate.Because.Select(each => new BecauseRow(each.Evidence, each.Db, each.Say))]));
+            if (answer.Joint.P[i] > answer.Joint.P[best]) best = i;
         }
 
+        return best;
+    }
+
+    private static SpotRow Row(OpenDossier dossier, string spot, IEnumerable<SpotSighting> pointed, MarkSighting? mark)
+    {
+        var answer = dossier.Model.Identity(spot);
+        var best = answer.Asked ? Best(answer) : -1;
+        var settled = SettledOf(answer);
+        var candidate = best >= 0 ? answer.Local.Candidates[best] : null;
         return new(
             spot,
-            told.FirstOrDefault(each => each.Evidence == "role")?.Says ?? "",
-            mark is null ? [] : [.. mark.Value.Lines.Select(line => line.Text)],
-            string.Join("; ", measured),
-            asked ? answer.Level switch { NameLevel.Part => "part", NameLevel.Family => "family", _ => "none" } : "",
-            [.. candidates.OrderByDescending(candidate => candidate.P).Take(5)],
-            asked ? answer.Joint.P[^2] : 0,
-            asked ? answer.Joint.P[^1] : 0);
+            pointed.Select(each => each.Role).LastOrDefault(role => role.Length > 0) ?? "",
+            SpotCrop.Of(dossier, pointed),
+            mark?.Text ?? "",
+            settled,
+            settled == Settled.Open ? "" : answer.Says,
+            candidate?.Part.Name ?? "",
+            candidate?.Part.Maker ?? "",
+            settled == Settled.Open && best >= 0 ? answer.Joint.P[best] : answer.P,
+            answer.Grade,
+            MarkDate.Of(mark),
+            answer.Decisions.Count > 0);
     }
 }

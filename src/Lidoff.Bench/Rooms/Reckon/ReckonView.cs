@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Reckoning.Reckon;
@@ -11,29 +10,57 @@ using Lidoff.Weighing.Modelling;
 namespace Lidoff.Bench.Rooms.Reckon;
 
 /// <summary>What the room Reckon shows: bound numbers, then measured lengths, each with its doubt.</summary>
-/// <param name="Numbers">Reckonings in natural order, then lengths.</param>
-public sealed record ReckonView(ValueList<ReckoningRow> Numbers)
+/// <param name="Numbers">In natural order.</param>
+/// <param name="Lengths">In natural order.</param>
+/// <param name="References">What inputs may be bound to.</param>
+/// <param name="Free">The first designator that is not taken.</param>
+public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<string> References, string Free)
 {
-    /// <summary>The room as the dossier stands.</summary>
-    public static ReckonView Of(OpenDossier dossier) => new([.. Reckonings(dossier), .. Lengths(dossier)]);
+    // Of the doubt of a number, less than this is not worth a line.
+    private const double Notable = 0.01;
 
-    private static IEnumerable<ReckoningRow> Reckonings(OpenDossier dossier) => ReckoningNames.Of(dossier.Session.View).Select(name =>
+    /// <summary>The room as the dossier stands.</summary>
+    public static ReckonView Of(OpenDossier dossier)
+    {
+        var names = ReckoningNames.Of(dossier.Session.View);
+        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], Unused(names));
+    }
+
+    /// <summary>One bound number as the list and its own page head it.</summary>
+    public static NumberRow Number(OpenDossier dossier, string name)
     {
         var value = dossier.Model.Value("reckoning:" + name);
-        return Row(name + ": " + value.Says, value, dossier.Model.Reckoning(name)?.Result);
-    });
+        var bound = dossier.Model.Reckoning(name);
+        var says = bound?.Binding.Says is { Length: > 0 } asked ? asked : bound?.Result?.Info.Says ?? bound?.Binding.Calculation ?? "";
+        return Row(name, "reckoning:" + name, says, value, bound?.Binding.Calculation ?? "", bound?.Result);
+    }
 
-    private static IEnumerable<ReckoningRow> Lengths(OpenDossier dossier) => dossier.Session.View.Live<LengthSighting>()
+    /// <summary>Where the doubt of a result comes from, largest first.</summary>
+    public static ValueList<ShareRow> Shares(ReckonResult? result) =>
+        [.. (result?.Value.Shares ?? []).Where(share => share.Share >= Notable).OrderByDescending(share => share.Share).ThenBy(share => share.Input, StringComparer.Ordinal).Select(share => new ShareRow(share.Input, share.Share))];
+
+    private static IEnumerable<NumberRow> Measured(OpenDossier dossier) => dossier.Session.View.Live<LengthSighting>()
         .Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance)
-        .Select(reference => dossier.Model.Value(reference)).Select(value => Row(value.Says, value, null));
+        .Select(reference => dossier.Model.Value(reference)).Select(value => Row("", value.Reference, value.Says, value, "", null));
 
-    private static ReckoningRow Row(string name, ModelValue value, ReckonResult? counted)
+    private static NumberRow Row(string designator, string reference, string says, ModelValue value, string calculation, ReckonResult? counted) => new(
+        designator,
+        reference,
+        says,
+        value.Missing is null ? ReportContext.Print(value) : "unknown",
+        value.Missing is null ? ReportContext.Interval(value) : "",
+        value.Grade,
+        counted is null ? "" : ReckonJson.Word(counted.Info.Maturity),
+        calculation,
+        Shares(counted),
+        value.Missing ?? "");
+
+    private static string Unused(IReadOnlyList<string> names)
     {
-        var maturity = counted is null ? "" : ReckonJson.Word(counted.Info.Maturity);
-        if (value.Missing is { } missing) return new(name, "unknown", "", value.Grade, maturity, [], "", [], [missing]);
-        var cautions = counted?.Cautions ?? [];
-        var shares = (counted?.Value.Shares ?? []).Where(share => share.Share >= 0.01).OrderByDescending(share => share.Share)
-            .Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} {share.Share * 100:0} %"));
-        return new(name, ReportContext.Print(value), ReportContext.Interval(value), value.Grade, maturity, [.. shares], value.Source, [.. value.Because.Except(cautions)], cautions);
+        for (var number = 1; ; number++)
+        {
+            var name = "R" + number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            if (!names.Contains(name)) return name;
+        }
     }
 }

@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Grading;
 
 namespace Lidoff.Bench.Rooms.Tell;
@@ -5,7 +6,18 @@ namespace Lidoff.Bench.Rooms.Tell;
 /// <summary>A sentence with its support.</summary>
 /// <param name="Id">"C7".</param>
 /// <param name="Text">The sentence with its values filled in.</param>
+/// <param name="Written">The sentence as it was typed.</param>
+/// <param name="Why">True when it says why something was done.</param>
 /// <param name="Grade">How well it is known.</param>
 /// <param name="State">"same", "moved", "outside", "flipped", "lost" or "program changed"; "new" before it was published.</param>
+/// <param name="Means">What the state means; empty where nothing moved.</param>
+/// <param name="Moved">What moved.</param>
 /// <param name="RestsOn">How many entries it rests on.</param>
-public sealed record ClaimRow(string Id, string Text, Grade Grade, string State, int RestsOn);
+/// <param name="SupportErased">True when something it rested on when it was published was erased since.</param>
+/// <param name="Entry">The entry that holds it.</param>
+public sealed record ClaimRow(
+    string Id, string Text, string Written, bool Why, Grade Grade, string State, string Means, ValueList<MovedRow> Moved, int RestsOn, bool SupportErased, EntryId Entry)
+{
+    /// <summary>True when it is not what readers were told, or has lost its support.</summary>
+    public bool Stale => Means.Length > 0;
+}

@@ -1,3 +1,6 @@
+using System.Globalization;
+using Lidoff.Bench.Rooms.Reckon;
+using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
@@ -5,16 +8,70 @@ using Lidoff.Telling.Dossiers;
 namespace Lidoff.Bench.Rooms.Tell;
 
 /// <summary>What the room Tell shows: the claims with their state.</summary>
-/// <param name="Claims">In their order.</param>
-public sealed record TellView(ValueList<ClaimRow> Claims)
+/// <param name="Claims">Stale ones first, then in natural order.</param>
+/// <param name="References">What a claim may lean on, in the order it is offered.</param>
+/// <param name="Free">The first name that no claim has.</param>
+/// <param name="Published">How many claims somebody has published.</param>
+public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> References, string Free, int Published)
 {
     /// <summary>The room as the dossier stands.</summary>
-    public static TellView Of(OpenDossier dossier) => new([.. dossier.Claims.Select(Row)]);
+    public static TellView Of(OpenDossier dossier)
+    {
+        var view = dossier.Session.View;
+        var written = new Dictionary<EntryId, ClaimWritten>();
+        foreach (var claim in view.Live<ClaimWritten>()) written[claim.Id] = claim.Value;
+        var claims = dossier.Claims;
+        var references = SpotNames.Of(view).Select(spot => "part:" + spot).Concat(NumberReferences.Of(view)).ToList();
+        return new(
+            [.. claims.Select(claim => Row(claim, written[claim.Written])).OrderBy(row => row.Stale ? 0 : 1).ThenBy(row => row.Id, NaturalOrder.Instance)],
+            [.. references],
+            Unused([.. claims.Select(claim => claim.Name)]),
+            claims.Count(claim => claim.Published is not null));
+    }
 
-    private static ClaimRow Row(Claim claim) => new(
+    /// <summary>How a sentence would read with its values filled in; null where its braces do not fit.</summary>
+    public static string? Reads(OpenDossier dossier, string text) => ClaimText.Parse(text).TryValue(out var parsed)
+        ? string.Concat(parsed.Pieces.Select(piece => piece.IsReference ? Telling.Reporting.ReportContext.Print(dossier.Model.Value(piece.Text)) : piece.Text))
+        : null;
+
+    private static ClaimRow Row(Claim claim, ClaimWritten written) => new(
         claim.Name,
         claim.Text,
+        written.Text,
+        written.Why,
         claim.Grade,
-        claim.Published is null && claim.State == ClaimState.Same ? "new" : claim.State == ClaimState.ProgramChanged ? "program changed" : claim.State.ToString().ToLowerInvariant(),
-        claim.RestsOn.Count);
+        TellSentences.Word(claim.State, claim.Published is not null),
+        TellSentences.Means(claim.State),
+        [.. Moved(claim)],
+        claim.RestsOn.Count,
+        claim.SupportErased,
+        claim.Written);
+
+    private static IEnumerable<MovedRow> Moved(Claim claim)
+    {
+        foreach (var now in claim.Values)
+        {
+            var then = claim.Published?.Values.FirstOrDefault(each => each.Reference == now.Reference);
+            if (now.Lost) yield return new(now.Reference, then is null ? "" : Before(then, now.Unit), "nothing any more");
+            else if (then is not null && (then.Text != now.Text || !Nullable.Equals(then.Value, now.Value) || !Nullable.Equals(then.U, now.U)))
+                yield return new(now.Reference, Before(then, now.Unit), now.Printed);
+        }
+    }
+
+    // The publication keeps numbers in the unit they were printed in; four digits are what a reader saw of them.
+    private static string Before(BaselineValue then, string unit)
+    {
+        if (then.Value is not { } value) return then.Text ?? "nothing";
+        var number = value.ToString("G4", CultureInfo.InvariantCulture);
+        return (then.U is > 0 ? number + " ± " + then.U.Value.ToString("G2", CultureInfo.InvariantCulture) : number) + (unit is "" or "1" ? "" : " " + unit);
+    }
+
+    private static string Unused(HashSet<string> names)
+    {
+        for (var number = 1; ; number++)
+        {
+            var name = "C" + number.ToString(CultureInfo.InvariantCulture);
+            if (!names.Contains(name)) return name;
+        }
+    }
 }

@@ -2,15 +2,15 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Store;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Documents;
-using Lidoff.Telling.Reporting;
 using Lidoff.Telling.Writing;
 
-namespace Lidoff;
+namespace Lidoff.Telling.Reporting;
 
 /// <summary>
 /// A report as a folder: the document in each form asked for, and under <c>pictures/</c> a copy of every picture it shows, upright and
@@ -28,17 +28,18 @@ public static class ReportFolder
         {
             var shown = Path.Combine(folder, "pictures");
             Directory.CreateDirectory(shown);
-            var pictures = Pictures(dossier, shown, say);
+            var pictures = new List<ReportPicture>();
+            foreach (var picture in Shown(dossier, say))
+            {
+                if (!Copy(dossier.Workspace.Files, picture, Path.Combine(folder, picture.File), out var faults)) foreach (var fault in faults) say(fault.Say);
+                else pictures.Add(picture);
+            }
+
             var document = ReportBuilder.Build(dossier.Session.View, dossier.Model, pictures, OpenDossier.Program);
             var written = new List<string>();
             foreach (var form in forms)
             {
-                Put(Path.Combine(folder, "report." + form), form switch
-                {
-                    "html" => Encoding.UTF8.GetBytes(HtmlWriter.Write(document)),
-                    "md" => Encoding.UTF8.GetBytes(MarkdownWriter.Write(document)),
-                    _ => Json(document),
-                });
+                Put(Path.Combine(folder, "report." + form), Bytes(document, form));
                 written.Add("report." + form);
             }
 
@@ -47,12 +48,23 @@ public static class ReportFolder
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            return CommandSentences.NoOutput(folder, trouble.Message);
+            return TellingSentences.NoOutput(folder, trouble.Message);
         }
     }
 
-    /// <summary>Pictures that somebody pointed at, measured in or gave a scale, in the order they were added; others stay at home.</summary>
-    private static List<ReportPicture> Pictures(OpenDossier dossier, string folder, Action<string> say)
+    /// <summary>A document in one of the <see cref="Forms"/>.</summary>
+    public static byte[] Bytes(Document document, string form) => form switch
+    {
+        "html" => Encoding.UTF8.GetBytes(HtmlWriter.Write(document)),
+        "md" => Encoding.UTF8.GetBytes(MarkdownWriter.Write(document)),
+        _ => Json(document),
+    };
+
+    /// <summary>
+    /// Pictures that somebody pointed at, measured in or gave a scale, in the order they were added, each with the name its copy will
+    /// have; others stay at home. What cannot be opened is told to <paramref name="say"/>.
+    /// </summary>
+    public static IReadOnlyList<ReportPicture> Shown(OpenDossier dossier, Action<string> say)
     {
         var view = dossier.Session.View;
         var used = view.Live<ScaleSighting>().Select(scale => scale.Value.Picture)
@@ -63,28 +75,26 @@ public static class ReportFolder
         var pictures = new List<ReportPicture>();
         foreach (var file in view.Live<FileAdded>().Select(sighting => sighting.Value).Where(file => used.Remove(file.Sha256)))
         {
-            var path = dossier.Workspace.Files.PathOf(file.Sha256);
-            var header = PictureFile.Read(path, file.Name);
-            if (!header.TryValue(out var found))
-            {
-                foreach (var fault in header.Faults) say(fault.Say);
-                continue;
-            }
-
-            using var copy = new MemoryStream();
-            var shared = SharedCopy.Write(path, file.Name, found, copy);
-            if (!shared.TryValue(out var type))
-            {
-                foreach (var fault in shared.Faults) say(fault.Say);
-                continue;
-            }
-
-            var name = file.Sha256[..12] + (type == "image/png" ? ".png" : ".jpg");
-            Put(Path.Combine(folder, name), copy.ToArray());
-            pictures.Add(new(file.Name, file.Sha256, found.Width, found.Height, "pictures/" + name));
+            var header = dossier.Picture(file.Sha256, file.Name);
+            if (header.TryValue(out var found))
+                pictures.Add(new(file.Name, file.Sha256, found.Width, found.Height, "pictures/" + file.Sha256[..12] + SharedCopy.Ending(found)));
+            else foreach (var fault in header.Faults) say(fault.Say);
         }
 
         return pictures;
+    }
+
+    /// <summary>Writes the copy of one picture that leaves the machine.</summary>
+    public static Outcome<string> Copy(FileVault files, ReportPicture picture, Stream output) =>
+        PictureFile.Read(files.PathOf(picture.Sha256), picture.Name).Then(header => SharedCopy.Write(files.PathOf(picture.Sha256), picture.Name, header, output));
+
+    private static bool Copy(FileVault files, ReportPicture picture, string path, out IReadOnlyList<Fault> faults)
+    {
+        using var copy = new MemoryStream();
+        var shared = Copy(files, picture, copy);
+        faults = shared.Faults;
+        if (shared.Ok) Put(path, copy.ToArray());
+        return shared.Ok;
     }
 
     private static byte[] Json(Document document)

@@ -1,0 +1,54 @@
+using Lidoff.Naming.Kinds;
+
+namespace Lidoff.Bench.Rooms.Name;
+
+/// <summary>What the room Name says.</summary>
+public static class NameSentences
+{
+    /// <summary>No spot yet.</summary>
+    public const string NoSpots = "No spot yet. Point at something in a picture of the room See, and it stands here.";
+
+    /// <summary>A spot that has nothing to go by.</summary>
+    public const string NothingSeen = "Nothing was seen yet that could name it: type its mark, measure its body or count its pins.";
+
+    /// <summary>Nothing fits a filter.</summary>
+    public const string NothingFits = "No spot fits this filter.";
+
+    /// <summary>How a decision is stored.</summary>
+    public const string DecideHint = "One line why, then Enter. Your word is one more line of evidence, strong but not certain: everything seen stays, and it can be taken back.";
+
+    /// <summary>A decision without its reason.</summary>
+    public const string WhyMissing = "Say why in a few words; without a reason nobody can weigh it later.";
+
+    /// <summary>Nothing was ticked.</summary>
+    public const string NothingTicked = "Tick at least one spot whose best candidate is to be accepted.";
+
+    /// <summary>How a table of decibans is read.</summary>
+    public const string Decibans = "In decibans against the usual part of its class: +10 makes it ten times likelier, −10 ten times less.";
+
+    /// <summary>The word for a state.</summary>
+    public static string Word(Settled settled) => settled switch
+    {
+        Settled.Part => "part",
+        Settled.Family => "family",
+        Settled.None => "none of these",
+        _ => "open",
+    };
+
+    /// <summary>A state as a sentence.</summary>
+    public static string Verdict(Settled settled) => settled switch
+    {
+        Settled.Part => "Settled to the part.",
+        Settled.Family => "Settled to the family only.",
+        Settled.None => "Most likely in no list.",
+        _ => "Open.",
+    };
+
+    /// <summary>What a person settled, for the undo list and the page.</summary>
+    public static string Decided(string spot, Verdict verdict, string part) => verdict switch
+    {
+        Naming.Kinds.Verdict.Accept => $"{spot} is {part}",
+        Naming.Kinds.Verdict.Reject => $"{spot} is not {part}",
+        _ => $"{spot} is in no list",
+    };
+}

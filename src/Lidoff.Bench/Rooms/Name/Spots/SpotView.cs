@@ -1,0 +1,126 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
+using Lidoff.Evidence.Grading;
+using Lidoff.Naming.Kinds;
+using Lidoff.Naming.Ranking;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Telling.Dossiers;
+using Lidoff.Telling.Reporting;
+using Lidoff.Weighing.Modelling;
+
+namespace Lidoff.Bench.Rooms.Name.Spots;
+
+/// <summary>One spot with everything that speaks for and against who may sit there.</summary>
+/// <param name="Spot">Its designator.</param>
+/// <param name="Role">What it is there for; may be empty.</param>
+/// <param name="Crop">Where it is seen; null where nobody pointed at it.</param>
+/// <param name="Settled">How far it is settled.</param>
+/// <param name="Says">The verdict in words.</param>
+/// <param name="P">Its probability.</param>
+/// <param name="Grade">How well it is known.</param>
+/// <param name="Marks">Its mark on each specimen.</param>
+/// <param name="Measured">Lengths, body, pitch.</param>
+/// <param name="Candidates">The likeliest first.</param>
+/// <param name="OthersP">Probability of all listed parts not among them.</param>
+/// <param name="NoneP">Probability that no list holds it.</param>
+/// <param name="Columns">Parts whose decibans are set side by side: the best two and the best removed rival.</param>
+/// <param name="Removed">True when the last of <paramref name="Columns"/> is a removed rival.</param>
+/// <param name="Because">One row a sighting.</param>
+/// <param name="Rivals">What was removed, and by what.</param>
+/// <param name="Decisions">What a person settled, newest last.</param>
+/// <param name="Remarks">Sentences about the evidence as a whole.</param>
+/// <param name="Previous">The spot before it; empty for the first.</param>
+/// <param name="Next">The spot after it; empty for the last.</param>
+public sealed record SpotView(
+    string Spot, string Role, SpotCrop? Crop, Settled Settled, string Says, double P, Grade Grade, ValueList<VariantRow> Marks, ValueList<MeasuredRow> Measured,
+    ValueList<CandidateRow> Candidates, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
+    ValueList<DecisionRow> Decisions, ValueList<string> Remarks, string Previous, string Next)
+{
+    // Below this a part counts as removed: twenty decibans under even odds. A judgement, no source.
+    private const double RemovedBelow = 0.01;
+
+    // A removed rival is only named with what removed it when something spoke against it by odds of two to one.
+    private const double RemovesFromDb = -3;
+
+    private const int MostShown = 6;
+
+    /// <summary>The spot as the dossier stands.</summary>
+    public static SpotView Of(OpenDossier dossier, string spot)
+    {
+        var view = dossier.Session.View;
+        var names = SpotNames.Of(view);
+        var at = names.ToList().IndexOf(spot);
+        var pointed = view.Live<SpotSighting>().Select(each => each.Value).Where(each => each.Spot == spot).ToList();
+        var answer = dossier.Model.Identity(spot);
+        var ranked = answer.Asked ? Ranked(answer) : [];
+        var rivals = ranked.Where(each => each.P < RemovedBelow).Select(each => Rival(each.Candidate, each.P)).OfType<RivalRow>().ToList();
+        var columns = ranked.Where(each => each.P >= RemovedBelow).Take(2).Select(each => each.Candidate).ToList();
+        var removed = rivals.Count > 0 ? ranked.First(each => each.Candidate.Part.Name == rivals[0].Part && each.P < RemovedBelow).Candidate : null;
+        if (removed is not null) columns.Add(removed);
+        return new(
+            spot,
+            pointed.Select(each => each.Role).LastOrDefault(role => role.Length > 0) ?? "",
+            SpotCrop.Of(dossier, pointed),
+            NameView.SettledOf(answer),
+            answer.Asked ? answer.Says : "",
+            answer.P,
+            answer.Grade,
+            Variants(view, spot),
+            [.. Measurements(dossier, spot)],
+            [.. ranked.Take(MostShown).Select(each => new CandidateRow(each.Candidate.Part.Name, each.Candidate.Part.Maker, each.Candidate.Part.Class, each.P))],
+            ranked.Count > 0 ? answer.Joint.P[^2] + ranked.Skip(MostShown).Sum(each => each.P) : 0,
+            ranked.Count > 0 ? answer.Joint.P[^1] : 0,
+            [.. columns.Select(each => each.Part.Name)],
+            removed is not null,
+            [.. Table(answer, columns)],
+            [.. rivals.Take(MostShown)],
+            [.. view.Live<IdentityDecision>().Where(each => each.Value.Spot == spot).Select(each => new DecisionRow(each.Id, NameSentences.Decided(spot, each.Value.Verdict, each.Value.Part), each.Value.Why))],
+            [.. answer.Local.Remarks],
+            at > 0 ? names[at - 1] : "",
+            at >= 0 && at + 1 < names.Count ? names[at + 1] : "");
+    }
+
+    private static List<(Candidate Candidate, double P)> Ranked(IdentityAnswer answer) =>
+        [.. answer.Local.Candidates.Select((candidate, i) => (candidate, P: answer.Joint.P[i])).OrderByDescending(each => each.P)];
+
+    private static RivalRow? Rival(Candidate candidate, double p) =>
+        candidate.Because.OrderBy(because => because.Db).FirstOrDefault() is { } worst && worst.Db <= RemovesFromDb
+            ? new(candidate.Part.Name, p, worst.Evidence, worst.Db, worst.Say)
+            : null;
+
+    private static IEnumerable<BecauseRow> Table(IdentityAnswer answer, List<Candidate> columns)
+    {
+        foreach (var evidence in columns.SelectMany(candidate => candidate.Because).Select(because => because.Evidence).Distinct(StringComparer.Ordinal))
+        {
+            var told = answer.Evidence.Told.FirstOrDefault(each => each.Evidence.Replace(' ', '_') == evidence.Replace(' ', '_'));
+            var said = columns.Select(candidate => candidate.Because.FirstOrDefault(because => because.Evidence == evidence)).ToList();
+            yield return new(evidence, told?.Says ?? "", said.OfType<Because>().First().Say, [.. said.Select(because => because?.Db)], told?.From ?? []);
+        }
+    }
+
+    private static ValueList<VariantRow> Variants(IDossierView view, string spot)
+    {
+        // The newest reading of each specimen counts, as it does for the belief.
+        var newest = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).GroupBy(each => each.Specimen, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, NaturalOrder.Instance).Select(group => group.Last()).ToList();
+        return [.. newest.Select(mark => new VariantRow(mark.Specimen, mark.Id, mark.Value.Lines, newest.Any(other => other.Value.Text != mark.Value.Text)))];
+    }
+
+    private static IEnumerable<MeasuredRow> Measurements(OpenDossier dossier, string spot)
+    {
+        var view = dossier.Session.View;
+        var references = view.Live<LengthSighting>().Where(each => each.Value.Spot == spot).Select(each => $"length:{spot}:{each.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance).ToList();
+        if (view.Live<BodySighting>().Any(each => each.Value.Spot == spot)) references.AddRange([$"body:{spot}:length", $"body:{spot}:width", $"body:{spot}:height"]);
+        if (view.Live<PitchSighting>().Any(each => each.Value.Spot == spot)) references.Add("pitch:" + spot);
+        foreach (var value in references.Select(dossier.Model.Value).Where(value => value.Missing is null || value.Reference.StartsWith("length:", StringComparison.Ordinal)))
+        {
+            yield return new(value.Says, value.Reference, value.Missing ?? ReportContext.Print(value), value.Missing is null ? ReportContext.Interval(value) : "", value.Grade);
+        }
+
+        foreach (var told in dossier.Model.Identity(spot).Evidence.Told.Where(told => told.Evidence is "pins" or "ground pins" or "bus" or "identity" or "supply"))
+        {
+            yield return new(told.Evidence, "", told.Says, "", Grade.E2);
+        }
+    }
+}

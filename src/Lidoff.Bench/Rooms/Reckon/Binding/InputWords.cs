@@ -1,0 +1,38 @@
+using System.Globalization;
+using Lidoff.Numbers.Calculating;
+using Lidoff.Numbers.Quantities;
+using Lidoff.Reckoning;
+
+namespace Lidoff.Bench.Rooms.Reckon.Binding;
+
+/// <summary>What is said beside the field of an input.</summary>
+public static class InputWords
+{
+    /// <summary>"from 0.01 to 1000000 mAh; 0.9 if left empty".</summary>
+    public static string Range(CalculationInput input)
+    {
+        var range = ReckoningSentences.Range(input);
+        return input.Default is { } assumed ? $"{range}; {QuantityText.Value(assumed, input.Unit, keepUnit: true)} if left empty" : range;
+    }
+
+    /// <summary>True when a text refers to something of the dossier, so that it is bound and not typed.</summary>
+    public static bool Refers(string text)
+    {
+        var trimmed = text.Trim();
+        if (trimmed.Length > 1 && trimmed[0] == 'R' && trimmed[1..].All(char.IsAsciiDigit)) return true;
+        return trimmed.Split(':', 2) is [var head, { Length: > 0 }] && head.All(c => char.IsAsciiLetterLower(c) || c == '_') && head.Length > 0;
+    }
+
+    /// <summary>The name of a calculation as people read it.</summary>
+    public static string Words(string name) => name.Replace('_', ' ');
+
+    /// <summary>Calculations whose name, sentence or inputs hold every word typed, those found by name first.</summary>
+    public static IReadOnlyList<CalculationInfo> Found(string typed, int most)
+    {
+        var words = typed.Split([' ', '_'], StringSplitOptions.RemoveEmptyEntries);
+        bool Holds(CalculationInfo info, string word) => info.Name.Contains(word, StringComparison.OrdinalIgnoreCase) || info.Says.Contains(word, StringComparison.OrdinalIgnoreCase)
+            || info.Inputs.Any(input => input.Key.Contains(word, StringComparison.OrdinalIgnoreCase));
+        return [.. Calculations.All.Select(calculation => calculation.Info).Where(info => words.All(word => Holds(info, word)))
+            .OrderByDescending(info => words.Count(word => info.Name.Contains(word, StringComparison.OrdinalIgnoreCase))).ThenBy(info => info.Name, StringComparer.Ordinal).Take(most)];
+    }
+}

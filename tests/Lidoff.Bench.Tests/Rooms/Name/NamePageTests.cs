@@ -1,0 +1,92 @@
+using Bunit;
+using Lidoff.Bench.Rooms.Name;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
+using Lidoff.Naming.Kinds;
+using Lidoff.Seeing.Kinds;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Lidoff.Bench.Tests.Rooms.Name;
+
+public sealed class NamePageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    [Fact]
+    public void The_list_is_filtered_by_words_and_by_how_settled_and_stepped_through_by_keys()
+    {
+        var page = Page();
+        Assert.Equal(["J2", "U1", "U10"], Spots(page));
+        page.Find("#filter").Input("cable");
+        page.WaitForAssertion(() => Assert.Equal(["J2"], Spots(page)), Patience);
+        page.Find("#filter").Input("");
+        page.WaitForAssertion(() => Assert.Equal(3, Spots(page).Count()), Patience);
+        var selection = Services.GetRequiredService<Selection>();
+        foreach (var (key, then) in new[] { ("j", "part:J2"), ("j", "part:U1"), ("k", "part:J2") })
+        {
+            page.Find($"[data-key={key}]").Click();
+            page.WaitForAssertion(() => Assert.Equal(then, selection.Reference), Patience);
+        }
+
+        page.FindAll("[aria-label='How settled'] button")[2].Click();
+        page.WaitForAssertion(() => Assert.Equal(["U1"], Spots(page)), Patience);
+    }
+
+    [Fact]
+    public async Task Ticked_spots_are_accepted_together_and_taken_back_together()
+    {
+        var page = Page();
+        page.FindAll("form.entry button.quiet")[0].Click();
+        page.WaitForAssertion(() => Assert.Contains("1 ticked spot", page.Find("label[for=accept-many]").TextContent, StringComparison.Ordinal), Patience);
+        page.Find("#accept-many").Input("compared with the twin");
+        page.WaitForAssertion(() => Assert.Equal("compared with the twin", page.Find("#accept-many").GetAttribute("value")), Patience);
+        page.Find("form:has(#accept-many)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("a person's word", page.Find("tbody").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal([("U1", Verdict.Accept)], Stored<IdentityDecision>().Select(each => (each.Spot, each.Verdict)));
+        await Hand.Undo("d");
+        Assert.Empty(Stored<IdentityDecision>());
+    }
+
+    [Fact]
+    public void Nothing_ticked_is_a_sentence()
+    {
+        var page = Page();
+        page.Find("#accept-many").Input("because");
+        page.Find("form:has(#accept-many)").Submit();
+        page.WaitForAssertion(() => Assert.Contains(NameSentences.NothingTicked, page.Find("form:has(#accept-many) .fault").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    // Week 19 of 2021 began on Monday, 10 May (ISO 8601 calendar); 2119 as year and week is the usual spelling (common practice, no source).
+    [Fact]
+    public void A_four_digit_line_is_read_as_a_date_and_a_part_number_is_not()
+    {
+        Assert.StartsWith("2119: 2021-W19 (", MarkDate.Of(Mark("RV3028", "2119")), StringComparison.Ordinal);
+        Assert.Equal("", MarkDate.Of(Mark("7400")));
+        Assert.Equal("", MarkDate.Of(Mark("A", "21?9")));
+    }
+
+    [Fact]
+    public void A_crop_stays_within_its_picture()
+    {
+        var corner = SpotCrop.Around("x", 4000, 3000, new("U1", "", "", "", "x", new(10, 2990), null));
+        Assert.Equal("0 2500 500 500", corner.ViewBox);
+        var box = SpotCrop.Around("x", 4000, 3000, new("U1", "", "", "", "x", null, new(1000, 1000, 100, 50)));
+        Assert.Equal("985 960 130 130", box.ViewBox);
+    }
+
+    private static MarkSighting Mark(params string[] lines) => new("U1", [.. lines.Select(line => new MarkLine(line, []))]);
+
+    private static IEnumerable<string> Spots(IRenderedComponent<NamePage> page) => page.FindAll("tbody th a").Select(link => link.TextContent);
+
+    private IRenderedComponent<NamePage> Page()
+    {
+        Bench.Set("d", "D",
+            """{"kind":"spot","spot":"U10","role":"unmarked"}""",
+            """{"kind":"spot","spot":"J2","role":"flat cable"}""",
+            """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""",
+            """{"kind":"body","spot":"U1","mm":[6.01,6.00],"u_mm":0.02}""");
+        var page = Render<NamePage>(parameters => parameters.Add(p => p.Name, "d"));
+        page.WaitForElement("tbody th a", Patience);
+        return page;
+    }
+}

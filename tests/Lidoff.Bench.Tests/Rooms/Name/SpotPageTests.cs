@@ -1,0 +1,91 @@
+using Bunit;
+using Lidoff.Bench.Rooms.Name;
+using Lidoff.Bench.Rooms.Name.Spots;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
+using Lidoff.Naming.Kinds;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Lidoff.Bench.Tests.Rooms.Name;
+
+public sealed class SpotPageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    [Fact]
+    public async Task A_candidate_is_accepted_with_a_reason_and_the_word_can_be_taken_back()
+    {
+        var page = Page("U1");
+        page.Find("[data-key=a]").Click();
+        page.WaitForElement("#why", Patience).Input("marks compared with a bought one");
+        page.Find("form:has(#why)").Submit();
+        page.WaitForAssertion(() => Assert.Contains("U1 is nRF52832", page.Find("section:has(#decide-head) li").TextContent, StringComparison.Ordinal), Patience);
+        var decided = Assert.Single(Stored<IdentityDecision>());
+        Assert.Equal(("U1", Verdict.Accept, "nRF52832", "marks compared with a bought one"), (decided.Spot, decided.Verdict, decided.Part, decided.Why));
+        await Hand.Undo("d");
+        Assert.Empty(Stored<IdentityDecision>());
+    }
+
+    [Fact]
+    public void Without_a_reason_nothing_is_stored_and_the_sentence_stands_beside_the_field()
+    {
+        var page = Page("U1");
+        page.Find("[data-key=n]").Click();
+        page.WaitForElement("form:has(#why)", Patience).Submit();
+        page.WaitForAssertion(() => Assert.Contains(NameSentences.WhyMissing, page.Find("form:has(#why) .fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Empty(Stored<IdentityDecision>());
+    }
+
+    [Fact]
+    public void In_no_list_is_a_verdict_like_any_other()
+    {
+        var page = Page("U1");
+        page.Find("[data-key=n]").Click();
+        page.WaitForElement("#why", Patience).Input("its pins fit none");
+        page.Find("form:has(#why)").Submit();
+        page.WaitForAssertion(() => Assert.Equal(Verdict.NotListed, Assert.Single(Stored<IdentityDecision>()).Verdict), Patience);
+        Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference);
+    }
+
+    [Fact]
+    public void Marks_of_two_specimens_that_differ_stand_side_by_side()
+    {
+        Bench.Set("d", "D",
+            """{"kind":"mark","spot":"U2","lines":["RV3028","2119"],"specimen":"A"}""",
+            """{"kind":"mark","spot":"U2","lines":["RV3032","2207"],"specimen":"B"}""");
+        var shown = Bench.View("d", dossier => SpotView.Of(dossier, "U2"))!;
+        Assert.Equal([("A", true), ("B", true)], shown.Marks.Select(mark => (mark.Specimen, mark.Differs)));
+    }
+
+    [Fact]
+    public void What_removed_a_rival_is_its_worst_sighting_and_decibans_stand_in_columns()
+    {
+        Set();
+        var shown = Bench.View("d", dossier => SpotView.Of(dossier, "U1"))!;
+        Assert.Equal("nRF52832", shown.Candidates[0].Part);
+        Assert.Equal(shown.Columns.Count, shown.Because[0].Decibans.Count);
+        Assert.Contains("mark", shown.Because.Select(row => row.Evidence));
+        foreach (var rival in shown.Rivals)
+        {
+            Assert.True(rival.P < 0.01);
+            Assert.True(rival.Decibans <= -3);
+        }
+
+        // Probabilities of everything that may sit there make one.
+        Assert.Equal(1, shown.Candidates.Sum(candidate => candidate.P) + shown.OthersP + shown.NoneP, 5);
+    }
+
+    private IRenderedComponent<SpotPage> Page(string spot)
+    {
+        Set();
+        var page = Render<SpotPage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Spot, spot));
+        page.WaitForElement("#decide-head", Patience);
+        return page;
+    }
+
+    // The mark and the 6 mm body are those of the QFN48 part in its maker's product specification (nRF52832, mechanical drawing and marking).
+    private void Set() => Bench.Set("d", "D",
+        """{"kind":"spot","spot":"U1","role":"radio and processor"}""",
+        """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""",
+        """{"kind":"body","spot":"U1","mm":[6.01,6.00],"u_mm":0.02}""");
+}

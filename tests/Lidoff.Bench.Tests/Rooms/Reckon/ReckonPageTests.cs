@@ -1,0 +1,92 @@
+using Bunit;
+using Lidoff.Bench.Rooms.Reckon;
+using Lidoff.Bench.Rooms.Reckon.Binding;
+using Lidoff.Bench.Rooms.Reckon.Tree;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Reckoning.Bound;
+
+namespace Lidoff.Bench.Tests.Rooms.Reckon;
+
+public sealed class ReckonPageTests : RoomContext
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    // Ohm's law of a divider: 3.3 V over 10 kΩ and 10 kΩ gives 1.65 V (Horowitz and Hill, The Art of Electronics, 1.2.3: Vout = Vin R2 / (R1 + R2)).
+    [Fact]
+    public void A_calculation_is_found_while_typing_previewed_before_it_is_stored_and_stored_on_enter()
+    {
+        Bench.Set("d", "D");
+        var page = Page();
+        page.Find("#calculation").Input("divider voltage");
+        page.WaitForAssertion(() => Assert.StartsWith("divider voltage", page.FindAll(".found .pick")[0].TextContent, StringComparison.Ordinal), Patience);
+        page.FindAll(".found .pick")[0].Click();
+        page.WaitForElement("#in-voltage", Patience);
+        page.Find("#in-voltage").Input("3.3 V ± 0.1");
+        page.Find("#in-upper").Input("10 kΩ");
+        page.Find("#in-lower").Input("10 kΩ");
+        page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".preview").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Empty(Stored<ReckonBinding>());
+        page.Find("form:has(.preview)").Submit();
+        page.WaitForAssertion(() => Assert.Equal("R1", Assert.Single(Stored<ReckonBinding>()).Reckoning), Patience);
+        page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".numbers .headline").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public void What_is_wrong_with_an_input_stands_at_its_field_and_nothing_is_stored()
+    {
+        Bench.Set("d", "D");
+        var page = Page();
+        page.Find("#calculation").Input("runtime");
+        page.WaitForAssertion(() => Assert.StartsWith("runtime", page.FindAll(".found .pick")[0].TextContent, StringComparison.Ordinal), Patience);
+        page.FindAll(".found .pick")[0].Click();
+        page.WaitForElement("#in-capacity", Patience);
+        page.Find("#in-capacity").Input("310 metres");
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-capacity) .fault")), Patience);
+        page.Find("form:has(.preview)").Submit();
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-current) .fault, .fault")), Patience);
+        Assert.Equal("310 metres", page.Find("#in-capacity").GetAttribute("value"));
+        Assert.Empty(Stored<ReckonBinding>());
+    }
+
+    [Fact]
+    public void A_number_is_followed_down_to_the_entry_it_rests_on()
+    {
+        Bench.Set("d", "D",
+            """{"kind":"length","spot":"J2","what":"span","mm":13.0,"u_mm":0.05}""",
+            """{"kind":"reckon","reckoning":"R1","calculation":"pitch_from_span","inputs":{"span":{"from":"length:J2:span"},"pins":"14"},"says":"What pitch has the cable?"}""");
+        var shown = Bench.View("d", dossier => NumberView.Of(dossier, "R1"))!;
+        Assert.Empty(shown.Faults);
+        // 14 leads span 13 pitches: 1 mm (geometry).
+        Assert.Contains("1.0", shown.Head.Value, StringComparison.Ordinal);
+        var span = shown.Inputs.First(input => input.Key == "span");
+        Assert.Equal("length:J2:span", span.Bound);
+        Assert.Equal("length", Assert.Single(span.Sightings).Kind);
+        Assert.Contains("span", shown.Improve, StringComparison.Ordinal);
+        Assert.Equal("What pitch has the cable?", shown.Head.Says);
+    }
+
+    [Theory]
+    [InlineData("length:U1:long side", true)]
+    [InlineData("R2", true)]
+    [InlineData("reckoning:R2", true)]
+    [InlineData("122 mAh ± 6", false)]
+    [InlineData("R", false)]
+    [InlineData("3.3 V", false)]
+    public void References_are_told_from_values(string typed, bool refers) => Assert.Equal(refers, InputWords.Refers(typed));
+
+    [Fact]
+    public void A_number_cannot_rest_on_itself()
+    {
+        Bench.Set("d", "D");
+        var binding = BoundText.Binding("R1", "runtime", [("capacity", "reckoning:R1"), ("current", "3 mA")], "");
+        var preview = Bench.View("d", dossier => BindPreview.Of(dossier, binding))!;
+        Assert.Contains("rests on this very reckoning", Assert.Single(preview.Faults, fault => fault.Where == "capacity").Say, StringComparison.Ordinal);
+    }
+
+    private IRenderedComponent<ReckonPage> Page()
+    {
+        var page = Render<ReckonPage>(parameters => parameters.Add(p => p.Name, "d"));
+        page.WaitForElement("#calculation", Patience);
+        return page;
+    }
+}
