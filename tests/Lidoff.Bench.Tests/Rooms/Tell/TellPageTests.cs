@@ -63,7 +63,7 @@ public sealed class TellPageTests : RoomContext
         page.Find("form:has(#claim)").Submit();
         page.WaitForAssertion(() => Assert.Contains("It has {braces}.", page.Find(".claims .says").TextContent, StringComparison.Ordinal), Patience);
         page.Find(".claims button.inplace").Click();
-        page.Find("form.inplace input").Input("It has none.");
+        page.WaitForElement("form.inplace input", Patience).Input("It has none.");
         page.Find("form.inplace").Submit();
         page.WaitForAssertion(() => Assert.Equal(["It has none."], View().Claims.Select(claim => claim.Text)), Patience);
     }
