@@ -3,6 +3,7 @@ import { send } from './upload.js';
 
 /** Works the panel; `page` hears Taken(sha256, camera) once a frame is stored. Returns what closes it. */
 export function open(panel, page, address) {
+  if (!panel?.isConnected) return null;
   const get = (name) => panel.querySelector(`[data-camera="${name}"]`);
   const [video, device, size, start, freeze, take, stop, said] = ['video', 'device', 'size', 'start', 'freeze', 'take', 'stop', 'said'].map(get);
   let stream = null;

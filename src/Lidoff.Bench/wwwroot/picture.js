@@ -11,9 +11,11 @@ const el = (name, attributes = {}, text = '') => {
 };
 
 /** Opens a picture in `stage`. `page` hears Points(tool, numbers), Moved(id, x, y), Picked(id), Viewed(x, y, width). */
-export async function open(stage, page, options) {
+export function open(stage, page, options) {
+  // The page may have taken the stage away before this was called: then there is nothing to open.
+  if (!stage?.isConnected) return null;
   const viewer = new Viewer(stage, page, options);
-  await viewer.load();
+  viewer.load();
   return viewer;
 }
 
