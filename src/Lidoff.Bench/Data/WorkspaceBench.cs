@@ -117,6 +117,9 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
 
         var opened = OpenDossier.Open(workspace, name, ranker);
         if (!opened.TryValue(out var dossier)) return null;
+
+        // Made beside, so that the first spot does not wait for the catalogue.
+        if (!ranker.IsValueCreated) _ = Task.Run(() => ranker.Value);
         return open[name] = dossier;
     }
 

@@ -94,7 +94,13 @@ class Viewer {
     } catch { return null; /* nothing kept */ }
   }
 
-  type() { this.pin?.querySelector('input')?.focus(); }
+  type() {
+    const field = this.pin?.querySelector('input');
+    if (!field) return;
+    field.focus();
+    if (this.early) { field.value = this.early + field.value; field.dispatchEvent(new Event('input', { bubbles: true })); }
+    this.early = null;
+  }
 
   // Once it is stored, the keys go on from there.
   goOn() {
@@ -104,7 +110,7 @@ class Viewer {
     this.stage.focus({ preventScroll: true });
   }
 
-  clear() { this.points = []; this.grabbed = null; this.remember(); this.draw(); }
+  clear() { [this.points, this.grabbed, this.early] = [[], null, null]; this.remember(); this.draw(); }
 
   look(x, y, width) {
     if (!(width > 0) || !this.box) return;
@@ -153,6 +159,8 @@ class Viewer {
     if (!this.most) { this.page.invokeMethodAsync('Picked', ''); return; }
     if (this.points.length >= this.most) this.points = [];
     this.points.push([x, y]);
+    // Who types at once should not press keys of the page while the line is still on its way.
+    this.early = this.points.length === this.most ? '' : null;
     this.remember();
     this.draw();
     this.tellPoints();
@@ -160,7 +168,7 @@ class Viewer {
 
   back() {
     if (this.grabbed) this.grabbed = null;
-    else if (this.points.length) { this.points.pop(); this.remember(); this.tellPoints(); }
+    else if (this.points.length) { this.points.pop(); this.early = null; this.remember(); this.tellPoints(); }
     this.draw();
   }
 
@@ -269,6 +277,12 @@ class Viewer {
   // ---- keyboard: a crosshair stands for the pointer
   key(e) {
     if (e.ctrlKey || e.metaKey || e.altKey) return;
+    if (typeof this.early === 'string' && (e.key.length === 1 || (e.key === 'Backspace' && this.early))) {
+      this.early = e.key.length === 1 ? this.early + e.key : this.early.slice(0, -1);
+      e.preventDefault();
+      e.stopPropagation();
+      return;
+    }
     const step = (e.shiftKey ? 1 : STEP) / this.scale;
     const go = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[e.key];
     if (go) {

@@ -60,7 +60,8 @@ public sealed class TracePageTests : RoomContext
         Enter(page, "pad", "U3.13 VDD power_in top");
         Enter(page, "net", "VSYS: U3.13 C4.1 because the track is seen");
         Enter(page, "rail", "VSYS 3.7 V from U4 to U1 U2 net VSYS");
-        page.WaitForAssertion(() => Assert.Single(Stored<RailDrawn>()), Patience);
+        // Each line stores by itself; none waits for another's.
+        page.WaitForAssertion(() => Assert.Equal((1, 1, 1), (Stored<PadSighting>().Count, Stored<NetDrawn>().Count, Stored<RailDrawn>().Count)), Patience);
         Assert.Equal(new PadSighting("U3", "13", "VDD", "power_in", PadSide.Top, "", null), Assert.Single(Stored<PadSighting>()));
         Assert.Equal(new NetDrawn("VSYS", [new("U3.13"), new("C4.1")], "the track is seen"), Assert.Single(Stored<NetDrawn>()));
         Assert.Equal(new RailDrawn("VSYS", 3.7, null, "U4", ["U1", "U2"], "VSYS", "", false), Stored<RailDrawn>()[0]);
