@@ -12,10 +12,10 @@ namespace Lidoff.Bench.Data;
 /// <param name="Entries">Number of entries of any kind.</param>
 /// <param name="Notices">What is shown on every page, such as that all of it is invented.</param>
 /// <param name="Troubles">Sentences about entries that were damaged, refused or not understood.</param>
-/// <param name="Newest">The newest entries, newest first, at most a hundred.</param>
+/// <param name="Newest">The newest entries, newest first, at most thirty.</param>
 public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles, ValueList<EntryRow> Newest)
 {
-    private const int Most = 100;
+    private const int Most = 30;
 
     /// <summary>The page as the dossier stands.</summary>
     public static DossierOverview Of(OpenDossier dossier)

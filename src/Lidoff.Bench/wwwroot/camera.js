@@ -1,5 +1,5 @@
 // A live camera in the page: looked through, frozen, taken. A frame goes to the bench by plain HTTP like any other file.
-import { send } from './upload.js';
+import { send } from './send.js';
 
 /** Works the panel; `page` hears Taken(sha256, camera) once a frame is stored. Returns what closes it. */
 export function open(panel, page, address) {
