@@ -42,6 +42,10 @@ public abstract class RoomContext : BunitContext
     protected static void On<T>(IRenderedComponent<T> page, string selector, Action<AngleSharp.Dom.IElement> act)
         where T : Microsoft.AspNetCore.Components.IComponent => page.InvokeAsync(() => act(page.Find(selector))).GetAwaiter().GetResult();
 
+    /// <summary>The same for whatever needs more than one selector to be found.</summary>
+    protected static void Act<T>(IRenderedComponent<T> page, Action act)
+        where T : Microsoft.AspNetCore.Components.IComponent => page.InvokeAsync(act).GetAwaiter().GetResult();
+
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {

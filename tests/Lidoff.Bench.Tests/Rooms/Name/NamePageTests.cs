@@ -17,18 +17,18 @@ public sealed class NamePageTests : RoomContext
     {
         var page = Page();
         Assert.Equal(["J2", "U1", "U10"], Spots(page));
-        page.Find("#filter").Input("cable");
+        On(page, "#filter", e => e.Input("cable"));
         page.WaitForAssertion(() => Assert.Equal(["J2"], Spots(page)), Patience);
-        page.Find("#filter").Input("");
+        On(page, "#filter", e => e.Input(""));
         page.WaitForAssertion(() => Assert.Equal(3, Spots(page).Count()), Patience);
         var selection = Services.GetRequiredService<Selection>();
         foreach (var (key, then) in new[] { ("j", "part:J2"), ("j", "part:U1"), ("k", "part:J2") })
         {
-            page.Find($"[data-key={key}]").Click();
+            On(page, $"[data-key={key}]", e => e.Click());
             page.WaitForAssertion(() => Assert.Equal(then, selection.Reference), Patience);
         }
 
-        page.FindAll("[aria-label='How settled'] button")[2].Click();
+        Act(page, () => page.FindAll("[aria-label='How settled'] button")[2].Click());
         page.WaitForAssertion(() => Assert.Equal(["U1"], Spots(page)), Patience);
     }
 
@@ -52,8 +52,8 @@ public sealed class NamePageTests : RoomContext
     public void Nothing_ticked_is_a_sentence()
     {
         var page = Page();
-        page.Find("#accept-many").Input("because");
-        page.Find("form:has(#accept-many)").Submit();
+        On(page, "#accept-many", e => e.Input("because"));
+        On(page, "form:has(#accept-many)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains(NameSentences.NothingTicked, page.Find("form:has(#accept-many) .fault").TextContent, StringComparison.Ordinal), Patience);
     }
 

@@ -16,9 +16,9 @@ public sealed class SpotPageTests : RoomContext
     public async Task A_candidate_is_accepted_with_a_reason_and_the_word_can_be_taken_back()
     {
         var page = Page("U1");
-        page.Find("[data-key=a]").Click();
+        On(page, "[data-key=a]", e => e.Click());
         page.WaitForElement("#why", Patience).Input("marks compared with a bought one");
-        page.Find("form:has(#why)").Submit();
+        On(page, "form:has(#why)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("U1 is nRF52832", page.Find("section:has(#decide-head) li").TextContent, StringComparison.Ordinal), Patience);
         var decided = Assert.Single(Stored<IdentityDecision>());
         Assert.Equal(("U1", Verdict.Accept, "nRF52832", "marks compared with a bought one"), (decided.Spot, decided.Verdict, decided.Part, decided.Why));
@@ -30,7 +30,7 @@ public sealed class SpotPageTests : RoomContext
     public void Without_a_reason_nothing_is_stored_and_the_sentence_stands_beside_the_field()
     {
         var page = Page("U1");
-        page.Find("[data-key=n]").Click();
+        On(page, "[data-key=n]", e => e.Click());
         page.WaitForElement("form:has(#why)", Patience).Submit();
         page.WaitForAssertion(() => Assert.Contains(NameSentences.WhyMissing, page.Find("form:has(#why) .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<IdentityDecision>());
@@ -40,9 +40,9 @@ public sealed class SpotPageTests : RoomContext
     public void In_no_list_is_a_verdict_like_any_other()
     {
         var page = Page("U1");
-        page.Find("[data-key=n]").Click();
+        On(page, "[data-key=n]", e => e.Click());
         page.WaitForElement("#why", Patience).Input("its pins fit none");
-        page.Find("form:has(#why)").Submit();
+        On(page, "form:has(#why)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal(Verdict.NotListed, Assert.Single(Stored<IdentityDecision>()).Verdict), Patience);
         Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference);
     }

@@ -17,16 +17,16 @@ public sealed class ReckonPageTests : RoomContext
     {
         Bench.Set("d", "D");
         var page = Page();
-        page.Find("#calculation").Input("divider voltage");
+        On(page, "#calculation", e => e.Input("divider voltage"));
         page.WaitForAssertion(() => Assert.StartsWith("divider voltage", page.FindAll(".found .pick")[0].TextContent, StringComparison.Ordinal), Patience);
-        page.FindAll(".found .pick")[0].Click();
+        Act(page, () => page.FindAll(".found .pick")[0].Click());
         page.WaitForElement("#in-voltage", Patience);
-        page.Find("#in-voltage").Input("3.3 V ± 0.1");
-        page.Find("#in-upper").Input("10 kΩ");
-        page.Find("#in-lower").Input("10 kΩ");
+        On(page, "#in-voltage", e => e.Input("3.3 V ± 0.1"));
+        On(page, "#in-upper", e => e.Input("10 kΩ"));
+        On(page, "#in-lower", e => e.Input("10 kΩ"));
         page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".preview").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<ReckonBinding>());
-        page.Find("form:has(.preview)").Submit();
+        On(page, "form:has(.preview)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal("R1", Assert.Single(Stored<ReckonBinding>()).Reckoning), Patience);
         page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".numbers .headline").TextContent, StringComparison.Ordinal), Patience);
     }
@@ -36,13 +36,13 @@ public sealed class ReckonPageTests : RoomContext
     {
         Bench.Set("d", "D");
         var page = Page();
-        page.Find("#calculation").Input("runtime");
+        On(page, "#calculation", e => e.Input("runtime"));
         page.WaitForAssertion(() => Assert.StartsWith("runtime", page.FindAll(".found .pick")[0].TextContent, StringComparison.Ordinal), Patience);
-        page.FindAll(".found .pick")[0].Click();
+        Act(page, () => page.FindAll(".found .pick")[0].Click());
         page.WaitForElement("#in-capacity", Patience);
-        page.Find("#in-capacity").Input("310 metres");
+        On(page, "#in-capacity", e => e.Input("310 metres"));
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-capacity) .fault")), Patience);
-        page.Find("form:has(.preview)").Submit();
+        On(page, "form:has(.preview)", e => e.Submit());
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-current) .fault, .fault")), Patience);
         Assert.Equal("310 metres", page.Find("#in-capacity").GetAttribute("value"));
         Assert.Empty(Stored<ReckonBinding>());

@@ -28,7 +28,7 @@ public sealed class PicturePageTests : RoomContext
         Assert.Contains(SeeSentences.ScaleFirst, page.Markup, StringComparison.Ordinal);
         Put(page, "scale", 10, 20, 110, 20);
         page.WaitForElement("#scale", Patience).Input("5 mm ± 0.02");
-        page.Find("form:has(#scale)").Submit();
+        On(page, "form:has(#scale)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("20 px/mm", page.Markup, StringComparison.Ordinal), Patience);
         // 100 px for 5 mm.
         var scale = Assert.Single(Stored<ScaleSighting>());
@@ -44,7 +44,7 @@ public sealed class PicturePageTests : RoomContext
         var line = page.WaitForElement("form.entry input", Patience);
         line.Input("chip antenna because it is ceramic");
         Assert.Equal("AE1", page.Find(".reads .mark bdi").TextContent);
-        page.Find("form.entry").Submit();
+        On(page, "form.entry", e => e.Submit());
         page.WaitForElement(".pointed .on", Patience);
         Assert.Equal(new SpotSighting("AE1", "chip antenna", "it is ceramic", "antenna", sha256, new(40, 50), null), Assert.Single(Stored<SpotSighting>()));
         Assert.Equal("part:AE1", Services.GetRequiredService<Selection>().Reference);
@@ -56,7 +56,7 @@ public sealed class PicturePageTests : RoomContext
         var page = Page(out var sha256, """{"kind":"spot","spot":"U1","picture":"SHA","point":[10,10]}""");
         Put(page, "point", 40, 50);
         page.WaitForElement("form.entry input", Patience).Input("U1 again");
-        page.Find("form.entry").Submit();
+        On(page, "form.entry", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains(SeeSentences.AlreadyHere("U1", "U2").Say, page.Find(".fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("U1 again", page.Find("form.entry input").GetAttribute("value"));
         Assert.Equal(sha256, Assert.Single(Stored<SpotSighting>()).Picture);
@@ -68,7 +68,7 @@ public sealed class PicturePageTests : RoomContext
         var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
         Put(page, "body", 10, 10, 10, 50, 90, 50);
         page.WaitForElement("#body", Patience).Input("U1, height 0.8 mm");
-        page.Find("form:has(#body)").Submit();
+        On(page, "form:has(#body)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".measured li").Count - 1), Patience);
         Assert.Equal([("short side", 0.8), ("long side", 0.8)], Stored<LengthSighting>().Select(length => (length.What, length.InPicture!.HeightMm)));
         // 80 px at 20 px/mm are 4 mm, 40 px are 2 mm, in the board's plane; the height asks for the camera's distance, which is said.
@@ -90,7 +90,7 @@ public sealed class PicturePageTests : RoomContext
         await page.InvokeAsync(() => page.Find(".pick").Click());
         page.WaitForElement("button[aria-label^='Why U1']", Patience).Click();
         page.WaitForElement("form.inplace input", Patience).Input("its crystal is near");
-        page.Find("form.inplace").Submit();
+        On(page, "form.inplace", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal("its crystal is near", Assert.Single(Stored<SpotSighting>()).Why), Patience);
     }
 
@@ -98,12 +98,12 @@ public sealed class PicturePageTests : RoomContext
     public void Tags_of_a_picture_are_small_fields_that_replace_each_other()
     {
         var page = Page(out _);
-        page.Find("select[aria-label='Side it shows']").Change("bottom");
+        On(page, "select[aria-label='Side it shows']", e => e.Change("bottom"));
         page.WaitForAssertion(() => Assert.Equal(PictureSide.Bottom, Assert.Single(Stored<PictureSighting>()).Side), Patience);
         page.WaitForAssertion(() => Assert.Equal("bottom", page.FindComponent<TagPanel>().Instance.View.Tags.Side), Patience);
-        page.Find("button[aria-label^='Zoom tag']").Click();
+        On(page, "button[aria-label^='Zoom tag']", e => e.Click());
         page.WaitForElement("form.inplace input", Patience).Input("2x");
-        page.Find("form.inplace").Submit();
+        On(page, "form.inplace", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal((PictureSide.Bottom, "2x"), (Assert.Single(Stored<PictureSighting>()).Side, Stored<PictureSighting>()[0].Zoom)), Patience);
     }
 
@@ -114,7 +114,7 @@ public sealed class PicturePageTests : RoomContext
         page.InvokeAsync(() => page.Find(".pick").Click());
         page.WaitForElement("#mark-U1", Patience).Input("N5|S2");
         Assert.Equal(["N", "50.48S0.48", "2"], page.FindAll(".cells > span").Select(cell => cell.TextContent));
-        page.Find("form:has(#mark-U1)").Submit();
+        On(page, "form:has(#mark-U1)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal("N?2", Assert.Single(Stored<MarkSighting>()).Text), Patience);
     }
 

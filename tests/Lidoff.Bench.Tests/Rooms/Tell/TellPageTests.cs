@@ -17,11 +17,11 @@ public sealed class TellPageTests : RoomContext
     public void A_claim_is_one_line_its_references_are_offered_and_filled_in()
     {
         var page = Page();
-        page.Find("#claim").Input("The cell weighs {ma");
+        On(page, "#claim", e => e.Input("The cell weighs {ma"));
         page.WaitForAssertion(() => Assert.Equal(["mass:BT1"], page.FindAll(".chips .chip").Select(chip => chip.TextContent)), Patience);
-        page.Find(".chips .chip").Click();
+        On(page, ".chips .chip", e => e.Click());
         page.WaitForAssertion(() => Assert.Contains("reads: The cell weighs 3.610 ± 0.010 g", page.Find(".reads").TextContent, StringComparison.Ordinal), Patience);
-        page.Find("form:has(#claim)").Submit();
+        On(page, "form:has(#claim)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal(("C1", "The cell weighs {mass:BT1}"), Stored<ClaimWritten>().Select(claim => (claim.Name, claim.Text)).Single()), Patience);
     }
 
@@ -29,8 +29,8 @@ public sealed class TellPageTests : RoomContext
     public void A_lone_brace_is_said_beside_the_line_and_the_line_stays()
     {
         var page = Page();
-        page.Find("#claim").Input("about {mass:BT1");
-        page.Find("form:has(#claim)").Submit();
+        On(page, "#claim", e => e.Input("about {mass:BT1"));
+        On(page, "form:has(#claim)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("has no partner", page.Find("form:has(#claim) .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("about {mass:BT1", page.Find("#claim").GetAttribute("value"));
     }
@@ -45,7 +45,7 @@ public sealed class TellPageTests : RoomContext
             """{"kind":"claim","claim":"C1","text":"It is small."}""",
             """{"kind":"claim","claim":"C2","text":"The cell weighs {mass:BT1}."}""");
         var page = Page(set: false);
-        page.FindAll("section:has(#out-head) button").Single(button => button.TextContent.Contains("Publish", StringComparison.Ordinal)).Click();
+        Act(page, () => page.FindAll("section:has(#out-head) button").Single(button => button.TextContent.Contains("Publish", StringComparison.Ordinal)).Click());
         page.WaitForAssertion(() => Assert.Single(Stored<ClaimsPublished>()), Patience);
         Assert.Equal(["same", "same"], View().Claims.Select(claim => claim.State));
         Bench.Set("d", "D", """{"kind":"mass","spot":"BT1","g":4.2,"u_g":0.01}""");
@@ -59,12 +59,12 @@ public sealed class TellPageTests : RoomContext
     public void A_newer_sentence_under_the_same_name_counts()
     {
         var page = Page();
-        page.Find("#claim").Input("C7: It has {{braces}}.");
-        page.Find("form:has(#claim)").Submit();
+        On(page, "#claim", e => e.Input("C7: It has {{braces}}."));
+        On(page, "form:has(#claim)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("It has {braces}.", page.Find(".claims .says").TextContent, StringComparison.Ordinal), Patience);
-        page.Find(".claims button.inplace").Click();
+        On(page, ".claims button.inplace", e => e.Click());
         page.WaitForElement("form.inplace input", Patience).Input("It has none.");
-        page.Find("form.inplace").Submit();
+        On(page, "form.inplace", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal(["It has none."], View().Claims.Select(claim => claim.Text)), Patience);
     }
 
