@@ -53,12 +53,12 @@ public sealed class BuiltProgram : IAsyncDisposable
         throw new InvalidOperationException(why);
     }
 
-    /// <summary>Stops it as Ctrl+C does, and waits; gives its exit code.</summary>
+    /// <summary>Stops it by SIGTERM, and waits; gives its exit code. SIGINT would not do: a shell lets what it starts in the background ignore it.</summary>
     public async Task<int> Stop()
     {
         if (!process.HasExited)
         {
-            using var ctrlC = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+            using var term = Process.Start("kill", ["-TERM", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
             using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(10));
             await process.WaitForExitAsync(limit.Token).ConfigureAwait(false);
         }
