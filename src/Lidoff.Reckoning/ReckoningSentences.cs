@@ -8,7 +8,7 @@ namespace Lidoff.Reckoning;
 public static class ReckoningSentences
 {
     /// <summary>First order and Monte Carlo disagree.</summary>
-    public const string Parted = "The formula bends inside this spread: first order and Monte Carlo part, so trust u, median and interval90, not first_order_u.";
+    public const string Parted = "The formula bends inside this spread: the spread by first order and the one by Monte Carlo part. Read the median and the 90 % interval, not the value with its plain ±.";
 
     /// <summary>The formula was not checked against anything published.</summary>
     public const string Experimental = "This calculation is experimental: nothing published was at hand to check it against.";

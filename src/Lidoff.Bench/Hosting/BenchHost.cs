@@ -64,6 +64,8 @@ public static class BenchHost
         app.MapLabelled();
         app.MapPlans();
         app.MapUploads();
+        // Browsers ask for it beside pages that name no icon, such as the report's preview.
+        app.MapGet("/favicon.ico", () => Results.NoContent());
         app.MapReports();
         // Our own policy header stands already; the framework would add a second one.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

@@ -21,6 +21,8 @@ export function open(stage, page, options) {
 
 class Viewer {
   constructor(stage, page, options) {
+    // Height of a label with its words; the presenter's letters are larger.
+    this.tall = stage.closest('.present') ? 48 : 34;
     Object.assign(this, { stage, page, ...options });
     this.canvas = stage.appendChild(document.createElement('canvas'));
     this.svg = stage.appendChild(el('svg', { 'aria-hidden': 'true' }));
@@ -414,7 +416,7 @@ class Viewer {
     while (sides[1].length > room && sides[0].length < room) sides[0].push(sides[1].shift());
     for (const [i, column] of sides.entries()) {
       column.sort((a, b) => a.at[1] - b.at[1] || a.at[0] - b.at[0]);
-      const slot = Math.min(34, (height - 8) / Math.max(1, column.length));
+      const slot = Math.min(this.tall, (height - 8) / Math.max(1, column.length));
       const ports = [];
       for (const { at } of column) ports.push(Math.max(at[1], (ports.at(-1) ?? -slot) + slot, slot / 2 + 4));
       for (let k = ports.length - 1, most = height - slot / 2 - 4; k >= 0; k -= 1, most = ports[k + 1] - slot) ports[k] = Math.min(ports[k], most);

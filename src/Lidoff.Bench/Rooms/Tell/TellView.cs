@@ -52,7 +52,7 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         foreach (var now in claim.Values)
         {
             var then = claim.Published?.Values.FirstOrDefault(each => each.Reference == now.Reference);
-            if (now.Lost) yield return new(now.Reference, then is null ? "" : Before(then, now.Unit), "nothing any more");
+            if (now.Lost) yield return new(now.Reference, then is null ? "" : Before(then, now.Unit), then?.Value is null && then?.Text is null ? "never measured" : "nothing any more");
             else if (then is not null && (then.Text != now.Text || !Nullable.Equals(then.Value, now.Value) || !Nullable.Equals(then.U, now.U)))
                 yield return new(now.Reference, Before(then, now.Unit), now.Printed);
         }
