@@ -20,6 +20,6 @@ public static class ValueText
     /// <summary>A probability for people: never 0 % nor 100 %, which nobody knows.</summary>
     public static string Percent(double p) => p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : (p * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
 
-    /// <summary>The 90 % interval of a number in words; empty for what is no number.</summary>
-    public static string Interval(ModelValue value) => Guard.NotNull(value).Number is null ? "" : QuantityText.Interval(value.Low, value.High, value.Unit);
+    /// <summary>The 90 % interval of a number in words; empty for what is no number, and for one that was given without a doubt.</summary>
+    public static string Interval(ModelValue value) => Guard.NotNull(value).Number is null || value.Low == value.High ? "" : QuantityText.Interval(value.Low, value.High, value.Unit);
 }

@@ -30,6 +30,9 @@ public static class OpenSentences
     /// <summary>Two times.</summary>
     public static Fault TwoTimes { get; } = new("minutes", "one time", "There are two times; a step has one. A time that belongs to a setting goes behind ~.");
 
+    /// <summary>A time below zero.</summary>
+    public static Fault TimeBelowZero(string text) => new("minutes", "zero or more minutes", $"\"{text}\" is a time below zero; type how long it took, such as 4min.");
+
     /// <summary>No specimen's name.</summary>
     public static Fault NoSpecimen { get; } = new("specimen", "a short name such as A", "Give the specimen a short name first, such as A.");
 

@@ -15,15 +15,16 @@ public sealed record PlansView(ValueList<PlanRow> Plans)
         var view = dossier.Session.View;
         // A block is called by the part that sits there once that is known.
         string Part(string spot) => dossier.Model.Value("part:" + spot) is { Missing: null, Name: { } name } ? name : "";
-        return new([.. Rows(PlanDrawing.Supply(SupplyTree.Of(view)), PlanDrawing.Blocks(BlockPlan.Of(view, Part)))]);
+        var supply = SupplyTree.Of(view);
+        return new([.. Rows(PlanDrawing.Supply(supply), supply.Remarks, PlanDrawing.Blocks(BlockPlan.Of(view, Part)))]);
     }
 
-    private static IEnumerable<PlanRow> Rows(DrawnPlan? supply, DrawnPlan? blocks)
+    private static IEnumerable<PlanRow> Rows(DrawnPlan? supply, ValueList<string> remarks, DrawnPlan? blocks)
     {
-        if (supply is not null) yield return Row("supply", "Supply", supply);
-        if (blocks is not null) yield return Row("blocks", "Blocks", blocks);
+        if (supply is not null) yield return Row("supply", "Supply", supply, remarks);
+        if (blocks is not null) yield return Row("blocks", "Blocks", blocks, []);
     }
 
-    private static PlanRow Row(string name, string title, DrawnPlan plan) =>
-        new(name, title, plan.Drawing.Width, plan.Drawing.Height, plan.Drawing.Body, plan.Alternative);
+    private static PlanRow Row(string name, string title, DrawnPlan plan, ValueList<string> remarks) =>
+        new(name, title, plan.Drawing.Width, plan.Drawing.Height, plan.Drawing.Body, plan.Alternative, remarks);
 }

@@ -15,13 +15,12 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Rails">Rails, the newest entry of each that was not dropped, in natural order.</param>
 /// <param name="Drawn">Nets drawn by hand.</param>
 /// <param name="Nets">What touches and the hand come to together.</param>
-/// <param name="Supplies">Rails as a tree, from what makes them to what they feed.</param>
 /// <param name="Buses">What answered on buses, and registers that were read.</param>
 /// <param name="Book">Both sides.</param>
 /// <param name="CellOut">True when every cell anybody spoke of is disconnected; null when nobody spoke of one.</param>
 /// <param name="Names">Points and spots to propose while typing.</param>
 public sealed record TraceView(
-    ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, NetBook Nets, ValueList<SupplyLine> Supplies, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
+    ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, NetBook Nets, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
     ValueList<string> Names)
 {
     /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best.</summary>
@@ -40,7 +39,6 @@ public sealed record TraceView(
             rails,
             drawn,
             nets,
-            SupplyLine.Of([.. rails.Select(rail => rail.Value)], nets),
             [.. BusesOf(view)],
             BookView.Of(dossier, left, right),
             cells.Count == 0 ? null : cells.TrueForAll(cell => cell.Connected == false),

@@ -35,6 +35,15 @@ public sealed class StepTypedTests
     }
 
     [Theory]
+    [InlineData("cut the seam -4min", "-4min")]
+    [InlineData("cut the seam \u22122 h", "\u22122 h")]
+    public void A_time_below_zero_is_said_and_not_taken_for_a_word(string line, string time)
+    {
+        // A step cannot take less than no time: common practice, no source.
+        Assert.Equal($"\"{time}\" is a time below zero; type how long it took, such as 4min.", Assert.Single(StepTyped.Read(line).Faults).Say);
+    }
+
+    [Theory]
     [InlineData("cut the seam", StepAct.Cut)]
     [InlineData("Solder two wires", StepAct.Solder)]
     [InlineData("lift the lid", StepAct.Other)]

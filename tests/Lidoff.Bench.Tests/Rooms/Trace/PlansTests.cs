@@ -31,6 +31,15 @@ public sealed class PlansTests
     }
 
     [Fact]
+    public async Task A_voltage_that_does_not_fit_its_rail_is_said_beside_the_drawing()
+    {
+        await using var bench = await RunningBench.LoggedIn();
+        // 1.8 V at a part on a 3.3 V rail: one of the two is wrong (Ohm's law on a wire; common practice, no source).
+        bench.Bench.Set("brindle", "", [.. Lines, """{"kind":"supply","spot":"U1","v":1.8,"u_v":0.01}"""]);
+        Assert.Contains("<b>Look:</b> <bdi>U1 reads 1.8 V", System.Net.WebUtility.HtmlDecode(await bench.Page("/dossiers/brindle/trace")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Where_there_is_nothing_to_draw_nothing_is_there()
     {
         await using var bench = await RunningBench.LoggedIn();

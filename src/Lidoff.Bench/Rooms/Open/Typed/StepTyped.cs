@@ -47,6 +47,7 @@ public sealed record StepTyped(
                     var time = TypedQuantity.Read(part.Text, Units.Minute, "minutes");
                     if (minutes is not null) faults.Add(OpenSentences.TwoTimes);
                     else if (!time.TryValue(out var span)) faults.AddRange(time.Faults);
+                    else if (span.Quantity.Si < 0) faults.Add(OpenSentences.TimeBelowZero(part.Text));
                     else minutes = span.Quantity.In(Units.Minute);
                     break;
                 case StepWords.Mass:

@@ -35,7 +35,7 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
             var sign = Signs.Contains(word[0], StringComparison.Ordinal) && word != "&" ? word[0]
                 : MassForm().IsMatch(word) ? Mass
                 : !inSetting && TimeForm().IsMatch(word) ? Time
-                : !inSetting && i + 1 < words.Length && char.IsAsciiDigit(word[0]) && TimeForm().IsMatch(word + words[i + 1]) ? 'T'
+                : !inSetting && i + 1 < words.Length && char.IsAsciiDigit(word[^1]) && TimeForm().IsMatch(word + words[i + 1]) ? 'T'
                 : '\0';
             if (sign == '\0')
             {
@@ -61,7 +61,8 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
     // "heat it for 5 min": the word that led to the time goes with it.
     private StepWords WithoutFor() => Text.EndsWith(" for", StringComparison.OrdinalIgnoreCase) ? this with { Text = Text[..^4], Raw = Raw[..^4] } : this;
 
-    [GeneratedRegex(@"^[0-9][0-9.,]*(min|h)$", RegexOptions.CultureInvariant)]
+    // With a sign it is a time too, and refused as one, rather than passing for a word of the step.
+    [GeneratedRegex(@"^[-\u2212+]?[0-9][0-9.,]*(min|h)$", RegexOptions.CultureInvariant)]
     private static partial Regex TimeForm();
 
     [GeneratedRegex(@"^[\p{L}0-9_-]{0,39}=[0-9.,].*$", RegexOptions.CultureInvariant)]
