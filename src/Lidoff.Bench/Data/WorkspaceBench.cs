@@ -126,7 +126,7 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     private static DossierRow Row(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        var pictures = view.Live<FileAdded>().Count(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal));
+        var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).DistinctBy(file => file.Value.Sha256).Count();
         return new(dossier.Session.Name, DossierOverview.TitleOf(view), pictures, SpotNames.Of(view).Count, view.Entries.Count);
     }
 }

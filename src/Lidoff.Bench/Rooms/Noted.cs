@@ -13,4 +13,7 @@ public sealed record Noted<T>(EntryId Entry, string Specimen, T Value)
 {
     /// <summary>All live ones of a dossier, in fold order.</summary>
     public static ValueList<Noted<T>> All(IDossierView view) => [.. view.Live<T>().Select(each => new Noted<T>(each.Id, each.Specimen, each.Value))];
+
+    /// <summary>The newest of each name, in natural order of the names.</summary>
+    public static ValueList<Noted<T>> Newest(IDossierView view, Func<T, string> name) => [.. view.Newest(name).Select(each => new Noted<T>(each.Id, each.Specimen, each.Value))];
 }

@@ -27,7 +27,7 @@ internal static class LabelledRoutes
             return;
         }
 
-        // Drawn off the server's thread; writing it out needs the dossier no longer.
+        // Drawn off the server's thread.
         var drawn = await Task.Run(() => Draw(data, dossier, sha256), context.RequestAborted).ConfigureAwait(false);
         if (drawn is not { } labelled)
         {
@@ -53,10 +53,11 @@ internal static class LabelledRoutes
         await context.Response.Body.WriteAsync(bytes, context.RequestAborted).ConfigureAwait(false);
     });
 
+    // Only gathering holds the dossier; the drawing itself keeps no other page waiting.
     private static Outcome<LabelledPicture>? Draw(IBenchData data, string dossier, string sha256) => data.View(dossier, open =>
-        new Drawn(open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == sha256)
-            ? DossierPicture.Label(open.Session.View, open.Model, sha256, open.Workspace.Files.PathOf(sha256), new())
-            : (Outcome<LabelledPicture>?)null))?.Picture;
+        new Gathered(open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == sha256)
+            ? DossierPicture.Gather(open.Session.View, open.Model, sha256, open.Workspace.Files.PathOf(sha256), new())
+            : (Outcome<PictureToLabel>?)null))?.Picture?.Then(picture => picture.Draw());
 
-    private sealed record Drawn(Outcome<LabelledPicture>? Picture);
+    private sealed record Gathered(Outcome<PictureToLabel>? Picture);
 }

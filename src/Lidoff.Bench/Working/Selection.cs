@@ -7,10 +7,13 @@ public sealed class Selection
     public event Action? Moved;
 
     /// <summary>
-    /// A reference as claims use them ("part:U3", "length:U1:long side", "reckoning:R1", "claim:C1", "picture:" + hash, "entry:" + id);
-    /// null when nothing is selected.
+    /// A reference as claims use them ("part:U3", "length:U1:long side", "reckoning:R1", "claim:C1"), "spot:U3" for all that was seen at a
+    /// spot, or "entry:" + id; null when nothing is selected.
     /// </summary>
     public string? Reference { get; private set; }
+
+    /// <summary>The spot that is selected, by its part or by all that was seen there; empty for anything else.</summary>
+    public string Spot => Reference is { } reference && (reference.StartsWith("part:", StringComparison.Ordinal) || reference.StartsWith("spot:", StringComparison.Ordinal)) ? reference[5..] : "";
 
     /// <summary>Selects.</summary>
     public void Set(string? reference)

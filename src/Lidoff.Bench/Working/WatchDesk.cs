@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Lidoff.Bench.Data;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Store;
@@ -21,6 +22,7 @@ public sealed class WatchDesk(IBenchData data, TimeProvider time, string workspa
     public const int MostListed = 100;
 
     private readonly Lock gate = new();
+    private readonly ConcurrentDictionary<(string Dossier, string Sha256), string> troubles = [];
     private readonly Dictionary<string, Watch> watches = new(StringComparer.Ordinal);
     private readonly List<Action<string, WatchEvent>> listeners = [];
 
@@ -136,11 +138,16 @@ public sealed class WatchDesk(IBenchData data, TimeProvider time, string workspa
         data.View(dossier, open => open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == hash) ? hash : "") is { Length: > 0 };
 
     private async Task<Outcome<string>> Take(string dossier, Stream content, string name, CancellationToken stop) =>
-        (await data.Add(dossier, name, content, "watch", stop).ConfigureAwait(false)).Then(added => added.Sha256);
+        (await data.Add(dossier, name, content, "watch", stop).ConfigureAwait(false)).Then(added =>
+        {
+            if (added.Trouble.Length > 0) troubles[(dossier, added.Sha256)] = added.Trouble;
+            return added.Sha256;
+        });
 
     private void Tell(string dossier, Watch watch, WatchEvent each)
     {
-        var broken = each.Sight == WatchSight.Taken ? Broken(dossier, each) : "";
+        // What is wrong with a picture that was taken in; it is kept all the same.
+        var broken = each.Sight == WatchSight.Taken && troubles.TryRemove((dossier, each.Sha256), out var trouble) ? trouble : "";
         Action<string, WatchEvent>[] now;
         lock (gate)
         {
@@ -168,14 +175,6 @@ public sealed class WatchDesk(IBenchData data, TimeProvider time, string workspa
                 Drop(listener);
             }
         }
-    }
-
-    /// <summary>What is wrong with a picture that was taken in; empty where nothing is or it is no picture. It is kept all the same.</summary>
-    private string Broken(string dossier, WatchEvent each)
-    {
-        var path = data.View(dossier, open => open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == each.Sha256 && file.Value.Type.StartsWith("image/", StringComparison.Ordinal))
-            ? open.Workspace.Files.PathOf(each.Sha256) : "");
-        return path is { Length: > 0 } ? string.Join(' ', PictureFile.Check(path, each.Name).Faults.Select(fault => fault.Say)) : "";
     }
 
     private static void Put(List<string> list, string text)

@@ -1,6 +1,7 @@
 using Lidoff.Catalogue;
 using Lidoff.Catalogue.Importing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Recomputing;
 using Lidoff.Evidence.Store;
 using Lidoff.Naming.Knowing;
@@ -11,6 +12,8 @@ using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Reporting;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Quarrels;
+using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Telling.Dossiers;
 
@@ -18,6 +21,7 @@ namespace Lidoff.Telling.Dossiers;
 public sealed class OpenDossier
 {
     private readonly Dictionary<string, Outcome<PictureHeader>> headers = new(StringComparer.Ordinal);
+    private (IDossierView View, IReadOnlyList<Claim> Claims, IReadOnlyList<TiedClaim> Tied, IReadOnlyList<Quarrel> Quarrels)? now;
 
     private OpenDossier(Workspace workspace, DossierSession session, DossierModel model)
     {
@@ -39,7 +43,13 @@ public sealed class OpenDossier
     public DossierModel Model { get; }
 
     /// <summary>The claims as they read now.</summary>
-    public IReadOnlyList<Claim> Claims => ReportBuilder.Claims(Session.View, Model, Program);
+    public IReadOnlyList<Claim> Claims => Now().Claims;
+
+    /// <summary>The claims as questions and moves see them.</summary>
+    public IReadOnlyList<TiedClaim> Tied => Now().Tied;
+
+    /// <summary>Sightings that cannot all be true, in the book's order.</summary>
+    public IReadOnlyList<Quarrel> Quarrels => Now().Quarrels;
 
     /// <summary>Opens a dossier and feeds its model. Several dossiers may share the naming engine; it is made when a name is first asked for.</summary>
     public static Outcome<OpenDossier> Open(Workspace workspace, string name, Lazy<Ranker> ranker) =>
@@ -80,6 +90,15 @@ public sealed class OpenDossier
         var stored = Session.Append(drafts);
         Model.Feed(Session.Fold);
         return stored;
+    }
+
+    // Several parts of one page ask for the same; a view never changes, so what was read off it holds until the next one.
+    private (IDossierView View, IReadOnlyList<Claim> Claims, IReadOnlyList<TiedClaim> Tied, IReadOnlyList<Quarrel> Quarrels) Now()
+    {
+        if (now is { } known && ReferenceEquals(known.View, Session.View)) return known;
+        var claims = ReportBuilder.Claims(Session.View, Model, Program);
+        now = (Session.View, claims, TiedClaims.Of(claims), QuarrelBook.Find(Session.View, Model));
+        return now.Value;
     }
 
     private static PictureFrame? Frame(Workspace workspace, string sha256) =>

@@ -78,6 +78,9 @@ public sealed class DossierModel
     /// <summary>What a reference stands for.</summary>
     public ModelValue Value(string reference) => Graph.Get(values, reference);
 
+    /// <summary>True when a reference has a value; words that are no reference have none.</summary>
+    public bool Has(string reference) => Guard.NotNull(reference).Contains(':', StringComparison.Ordinal) && Value(reference).Missing is null;
+
     /// <summary>The lines of evidence about a length.</summary>
     public LengthBelief Length(string spot, string what) => Graph.Get(lengths, new LengthKey(spot, what));
 

@@ -52,6 +52,9 @@ public sealed class DossierTables
     /// <summary>Masses, by spot.</summary>
     public SightingTable<MassSighting> Masses { get; } = new("masses", mass => [mass.Spot]);
 
+    /// <summary>Specimens, all in one group: their own mass is the mass of the whole.</summary>
+    public SightingTable<SpecimenSighting> Specimens { get; } = new("specimens", _ => [Whole]);
+
     /// <summary>Decisions on identities, by spot.</summary>
     public SightingTable<Naming.Kinds.IdentityDecision> Decisions { get; } = new("decisions", decision => [decision.Spot]);
 
@@ -61,6 +64,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Decisions, Reckonings,
+        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Reckonings,
     ];
 }

@@ -15,6 +15,9 @@ namespace Lidoff.Weighing.Modelling;
 /// </summary>
 public sealed class ValueStep(DossierTables tables, LengthStep lengths, IdentityStep identities, ReckoningStep reckonings) : Step<string, ModelValue>
 {
+    /// <summary>What stands for the whole specimen where a spot would stand: <c>mass:whole</c>.</summary>
+    private const string WholeSpecimen = "whole";
+
     private const double Ninety = 1.6448536269514722;
 
     /// <inheritdoc/>
@@ -111,11 +114,14 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
 
     private ModelValue Mass(string key, string spot, IReads reads)
     {
-        var masses = tables.Masses.About(spot, reads);
-        if (masses.Count == 0) return ModelValue.Lost(key, $"mass of {spot}", WeighingSentences.Nothing("mass", spot));
-        var (g, u) = (masses[^1].Value.G, masses[^1].Value.UG);
+        // A mass without a spot is the whole specimen's, and so is the one that stands with the specimen itself.
+        var whole = spot == WholeSpecimen;
+        var found = tables.Masses.About(whole ? "" : spot, reads).Select(mass => (mass.Id, mass.Value.G, mass.Value.UG)).ToList();
+        if (whole && found.Count == 0) found = [.. tables.Specimens.About(DossierTables.Whole, reads).Where(each => each.Value.MassG is not null).Select(each => (each.Id, each.Value.MassG!.Value, each.Value.UG))];
+        if (found.Count == 0) return ModelValue.Lost(key, $"mass of {spot}", WeighingSentences.Nothing("mass", spot));
+        var (id, g, u) = found[^1];
         var number = Uncertain.Normal(g * 1e-3, u * 1e-3, key);
-        return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [masses[^1].Id], ["put on a scale"]);
+        return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [id], ["put on a scale"]);
     }
 
     private ModelValue Reckoning(string key, string designator, IReads reads)

@@ -17,7 +17,7 @@ internal static class GeneralMoves
 
     private static IEnumerable<NextMove> Plans(MoveBench bench)
     {
-        foreach (var step in PlanBook.Of(bench.View, bench.Known).Where(step => step.State != PlanState.Done && step.Plan.Irreversible))
+        foreach (var step in PlanBook.Of(bench.View, bench.Model.Has).Where(step => step.State != PlanState.Done && step.Plan.Irreversible))
         {
             var finder = new MoveFinder(bench, MoveSentences.Before(step.Plan.Plan, step.Plan.Does));
             foreach (var what in step.NotRecorded) finder.Add(MoveSentences.Record(what), MoveMinutes.Record, MoveSentences.Destroys(step.Plan.Plan, step.Plan.Destroys), "plan:" + step.Plan.Plan);

@@ -2,6 +2,7 @@ using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Numbers.Failing;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Quarrels;
 using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Weighing.Moves;
@@ -12,10 +13,13 @@ namespace Lidoff.Weighing.Moves;
 /// </summary>
 public static class NextMoves
 {
-    /// <summary>Every move of the dossier: for its questions in the board's order, then for what no question asks. One move stands once.</summary>
-    public static ValueList<NextMove> Of(IDossierView view, DossierModel model, IReadOnlyList<TiedClaim>? claims = null)
+    /// <summary>
+    /// Every move of the dossier: for its questions in the board's order, then for what no question asks. One move stands once.
+    /// <paramref name="quarrels"/> are the dossier's where they were found already.
+    /// </summary>
+    public static ValueList<NextMove> Of(IDossierView view, DossierModel model, IReadOnlyList<TiedClaim>? claims = null, IReadOnlyList<Quarrel>? quarrels = null)
     {
-        var bench = new MoveBench(Guard.NotNull(view), Guard.NotNull(model), claims ?? []);
+        var bench = new MoveBench(Guard.NotNull(view), Guard.NotNull(model), claims ?? [], quarrels);
         var moves = QuestionBoard.Asked(view).SelectMany(question => For(question, bench)).Concat(GeneralMoves.Of(bench));
         return [.. Ordered(moves.DistinctBy(move => (move.Move, move.About)))];
     }

@@ -18,9 +18,9 @@ public static class QuestionBoard
     private const Grade OfWords = Grade.E1;
 
     /// <summary>The questions that were not dropped: by their place, those without one last, then in natural order of their names.</summary>
-    public static ValueList<BoardQuestion> Of(IDossierView view, DossierModel model, IReadOnlyList<TiedClaim>? claims = null)
+    public static ValueList<BoardQuestion> Of(IDossierView view, DossierModel model, IReadOnlyList<TiedClaim>? claims = null, IReadOnlyList<Quarrel>? quarrels = null)
     {
-        var bench = new MoveBench(Guard.NotNull(view), Guard.NotNull(model), claims ?? []);
+        var bench = new MoveBench(Guard.NotNull(view), Guard.NotNull(model), claims ?? [], quarrels);
         return [.. Asked(view).Select(question => Answer(question, bench))];
     }
 

@@ -113,6 +113,19 @@ public sealed class NextMovesTests : IDisposable
         Assert.Equal("set the scale of top.png: two clicks and a known length", Assert.Single(For("Q1")).Move);
     }
 
+    // A mass without a spot is the whole specimen's, and so is the one noted with the specimen: either counts as the weighing a plan asked for.
+    [Theory]
+    [InlineData("""{"kind":"mass","g":21.4}""")]
+    [InlineData("""{"kind":"specimen","specimen":"A","mass_g":21.4}""")]
+    public void The_whole_is_weighed_wherever_its_mass_was_noted(string weighed)
+    {
+        bench.Note("""{"kind":"plan","plan":"P1","does":"cut the seam","act":"cut","destroys":"the seal","record_first":["mass:whole"]}""");
+        Assert.Equal(["record first: mass:whole"], All.Select(move => move.Move));
+        bench.Note(weighed);
+        Assert.Empty(All);
+        Assert.Equal(0.0214, bench.Model.Value("mass:whole").Number!.Value, 12);
+    }
+
     [Fact]
     public void Before_a_step_that_destroys_comes_what_must_be_recorded()
     {

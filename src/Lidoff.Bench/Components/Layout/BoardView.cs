@@ -1,8 +1,6 @@
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
-using Lidoff.Evidence.Folding;
 using Lidoff.Seeing.Kinds;
-using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Weighing.Questions;
 
@@ -18,7 +16,8 @@ public sealed record BoardView(ValueList<BoardQuestion> Questions, ValueList<str
     public static BoardView Of(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        return new(QuestionBoard.Of(view, dossier.Model, TiedClaims.Of(dossier.Claims)), [.. Refer(dossier)], Free(view));
+        // Names of dropped questions stay taken: an old report may still cite them.
+        return new(QuestionBoard.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels), [.. Refer(dossier)], FreeName.Of("Q", view.Live<QuestionAsked>().Select(question => question.Value.Question)));
     }
 
     private static IEnumerable<string> Refer(OpenDossier dossier)
@@ -28,14 +27,5 @@ public sealed record BoardView(ValueList<BoardQuestion> Questions, ValueList<str
         foreach (var spot in SpotNames.Of(view)) yield return "part:" + spot;
         foreach (var length in view.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal)) yield return length;
         foreach (var claim in dossier.Claims) yield return "claim:" + claim.Name;
-    }
-
-    // Names of dropped questions stay taken: an old report may still cite them.
-    private static string Free(IDossierView view)
-    {
-        var taken = view.Live<QuestionAsked>().Select(question => question.Value.Question).ToHashSet(StringComparer.Ordinal);
-        var number = 1;
-        while (taken.Contains("Q" + number.ToString(System.Globalization.CultureInfo.InvariantCulture))) number++;
-        return "Q" + number.ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -1,5 +1,4 @@
 using Lidoff.Evidence.Entries;
-using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Weighing.Becauses;
 using Lidoff.Weighing.Moves;
@@ -20,12 +19,11 @@ public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueL
     public static DrawerView Of(OpenDossier dossier, string? reference)
     {
         var view = dossier.Session.View;
-        var claims = TiedClaims.Of(dossier.Claims);
-        var moves = NextMoves.Of(view, dossier.Model, claims);
+        var moves = NextMoves.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels);
         return new(
             [.. moves.Take(Most)],
             Math.Max(0, moves.Count - Most),
-            [.. QuarrelBook.Find(view, dossier.Model)],
-            reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, claims));
+            [.. dossier.Quarrels],
+            reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied));
     }
 }

@@ -6,16 +6,14 @@ using Lidoff.Telling.Dossiers;
 namespace Lidoff.Bench.Components.Layout;
 
 /// <summary>What stands around every page of a dossier.</summary>
-/// <param name="Title">What the dossier is about, its short name where nobody said.</param>
 /// <param name="Notices">What is shown on every page, such as that all of it is invented.</param>
 /// <param name="Rooms">Name, title, key and tally of each room.</param>
-public sealed record FrameView(string Title, ValueList<string> Notices, ValueList<RoomTally> Rooms)
+public sealed record FrameView(ValueList<string> Notices, ValueList<RoomTally> Rooms)
 {
     /// <summary>The frame as the dossier stands.</summary>
     public static FrameView Of(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        var title = DossierOverview.TitleOf(view);
-        return new(title.Length > 0 ? title : dossier.Session.Name, DossierOverview.NoticesOf(view), [.. RoomList.All.Select(room => new RoomTally(room.Name, room.Title, room.Order, room.Tally(dossier)))]);
+        return new(DossierOverview.NoticesOf(view), [.. RoomList.All.Select(room => new RoomTally(room.Name, room.Title, room.Order, room.Tally(dossier)))]);
     }
 }

@@ -38,9 +38,8 @@ public sealed record OpenView(
         var specimens = Noted<SpecimenSighting>.All(view);
         var masses = Noted<MassSighting>.All(view);
         var steps = StepsOf(dossier);
-        bool Has(string reference) => Known(dossier, reference);
-        var plans = PlanBook.Of(view, Has).Where(plan => plan.State != PlanState.Done);
-        var card = ResumeCard.Of(view, Has);
+        var plans = PlanBook.Of(view, dossier.Model.Has).Where(plan => plan.State != PlanState.Done);
+        var card = ResumeCard.Of(view, dossier.Model.Has);
         var minutes = steps.Where(step => step.Step.Minutes is not null).Sum(step => step.Step.Minutes);
         return new(
             new(CellState.Of(card, Noted<CellSighting>.All(view)), card, card.InHand is { } hand ? Time(hand.At) : ""), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, masses), ClosingList.Of(view), NewPlan(view),
@@ -75,19 +74,10 @@ public sealed record OpenView(
         }
     }
 
-    // What a plan wants recorded first may be a reference to something weighed, or to anything the model knows.
-    private static bool Known(OpenDossier dossier, string reference)
-    {
-        if (!reference.StartsWith("mass:", StringComparison.Ordinal)) return reference.Contains(':', StringComparison.Ordinal) && dossier.Model.Value(reference).Missing is null;
-        var spot = reference["mass:".Length..];
-        return dossier.Session.View.Live<MassSighting>().Any(mass => spot == "whole" ? mass.Value.Spot.Length == 0 : mass.Value.Spot == spot)
-            || (spot == "whole" && dossier.Session.View.Live<SpecimenSighting>().Any(each => each.Value.MassG is not null));
-    }
-
     private static string NewPlan(IDossierView view)
     {
-        var taken = view.Live<StepPlanned>().Select(plan => plan.Value.Plan).Concat(view.Live<StepSighting>().Select(step => step.Value.Plan)).ToHashSet(StringComparer.Ordinal);
-        return Enumerable.Range(1, taken.Count + 1).Select(n => "P" + n.ToString(CultureInfo.InvariantCulture)).First(name => !taken.Contains(name));
+        var taken = view.Live<StepPlanned>().Select(plan => plan.Value.Plan).Concat(view.Live<StepSighting>().Select(step => step.Value.Plan));
+        return FreeName.Of("P", taken);
     }
 
     private static string Time(DateTimeOffset at) => at.ToUniversalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);

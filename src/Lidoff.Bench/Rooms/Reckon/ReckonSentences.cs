@@ -11,9 +11,6 @@ public static class ReckonSentences
     /// <summary>How inputs are typed.</summary>
     public const string InputHint = "A value with its doubt, such as 122 mAh ± 6, or a reference, such as length:U1:long side, body:U1:width, mass:U1 or R2. What is left empty takes its usual value where there is one.";
 
-    /// <summary>A calculation nobody chose.</summary>
-    public static Fault NoCalculation { get; } = new("calculation", "a calculation of the list", "Choose a calculation first.");
-
     /// <summary>What would make a number better known.</summary>
     public static string Improve(string input, double share, bool reference) => reference
         ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{input} makes {share * 100:0} % of the doubt: measure that once more, by another instrument or in another picture, and the two lines count together.")

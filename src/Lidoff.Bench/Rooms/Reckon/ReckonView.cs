@@ -23,7 +23,7 @@ public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRo
     public static ReckonView Of(OpenDossier dossier)
     {
         var names = ReckoningNames.Of(dossier.Session.View);
-        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], Unused(names));
+        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], FreeName.Of("R", names));
     }
 
     /// <summary>One bound number as the list and its own page head it.</summary>
@@ -54,13 +54,4 @@ public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRo
         calculation,
         Shares(counted),
         value.Missing ?? "");
-
-    private static string Unused(IReadOnlyList<string> names)
-    {
-        for (var number = 1; ; number++)
-        {
-            var name = "R" + number.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            if (!names.Contains(name)) return name;
-        }
-    }
 }

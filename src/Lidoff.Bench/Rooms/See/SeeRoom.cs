@@ -17,5 +17,5 @@ public sealed class SeeRoom : IRoom
     public int Order => 2;
 
     /// <inheritdoc/>
-    public string Tally(OpenDossier dossier) => Count.Of(dossier.Session.View.Live<FileAdded>().Count(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)), "picture");
+    public string Tally(OpenDossier dossier) => Count.Of(dossier.Session.View.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).DistinctBy(file => file.Value.Sha256).Count(), "picture");
 }

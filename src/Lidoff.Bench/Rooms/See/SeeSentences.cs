@@ -77,9 +77,6 @@ public static class SeeSentences
     /// <summary>A spot twice in one picture.</summary>
     public static Fault AlreadyHere(string spot, string free) => new("spot", "a spot that is not yet pointed at in this picture", $"{spot} is already pointed at in this picture. Move it with M, or take the next free one, {free}.");
 
-    /// <summary>A sort nobody knows how to store.</summary>
-    public static Fault SideWord(string typed) => new("side", "top, bottom, edge or other", $"\"{typed}\" is no side; the sides are top, bottom, edge and other.");
-
     /// <summary>Under the field of a watched folder.</summary>
     public const string WatchHint = "The whole path of the folder that the microscope writes to. What lands there comes in once it stays the same for two looks.";
 

@@ -25,7 +25,7 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         return new(
             [.. claims.Select(claim => Row(claim, written[claim.Written])).OrderBy(row => row.Stale ? 0 : 1).ThenBy(row => row.Id, NaturalOrder.Instance)],
             [.. references],
-            Unused([.. claims.Select(claim => claim.Name)]),
+            FreeName.Of("C", [.. claims.Select(claim => claim.Name)]),
             claims.Count(claim => claim.Published is not null));
     }
 
@@ -64,14 +64,5 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         if (then.Value is not { } value) return then.Text ?? "nothing";
         var number = value.ToString("G4", CultureInfo.InvariantCulture);
         return (then.U is > 0 ? number + " ± " + then.U.Value.ToString("G2", CultureInfo.InvariantCulture) : number) + (unit is "" or "1" ? "" : " " + unit);
-    }
-
-    private static string Unused(HashSet<string> names)
-    {
-        for (var number = 1; ; number++)
-        {
-            var name = "C" + number.ToString(CultureInfo.InvariantCulture);
-            if (!names.Contains(name)) return name;
-        }
     }
 }

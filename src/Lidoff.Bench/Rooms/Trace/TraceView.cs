@@ -28,10 +28,10 @@ public sealed record TraceView(
     {
         var view = dossier.Session.View;
         var touches = view.Live<TouchSighting>();
-        var pads = Newest(Noted<PadSighting>.All(view), pad => pad.Point.Text);
+        var pads = Noted<PadSighting>.Newest(view, pad => pad.Point.Text);
         var drawn = Noted<NetDrawn>.All(view);
         var cells = ResumeCard.Of(view).Cells.Where(cell => cell.Connected is not null).ToList();
-        ValueList<Noted<RailDrawn>> rails = [.. Newest(Noted<RailDrawn>.All(view), rail => rail.Rail).Where(rail => !rail.Value.Dropped)];
+        ValueList<Noted<RailDrawn>> rails = [.. Noted<RailDrawn>.Newest(view, rail => rail.Rail).Where(rail => !rail.Value.Dropped)];
         var nets = NetBook.Of(view);
         return new(
             [.. touches.Select(touch => new TouchRow(touch.Id, touch.Value.A.Text, touch.Value.B.Text, Readings.Words(touch.Value), Readings.Kind(touch.Value), touch.Specimen)).Reverse()],
@@ -47,9 +47,6 @@ public sealed record TraceView(
                     .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
             ]);
     }
-
-    private static ValueList<Noted<T>> Newest<T>(ValueList<Noted<T>> all, Func<T, string> name)
-        where T : class => [.. all.GroupBy(each => name(each.Value), StringComparer.Ordinal).Select(group => group.Last()).OrderBy(each => name(each.Value), NaturalOrder.Instance)];
 
     private static IEnumerable<BusRow> BusesOf(IDossierView view)
     {

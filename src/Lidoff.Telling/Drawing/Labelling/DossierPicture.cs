@@ -12,16 +12,19 @@ namespace Lidoff.Telling.Drawing.Labelling;
 /// <summary>A picture of a dossier labelled with what was pointed at in it, with its scale and the dossier's notice.</summary>
 public static class DossierPicture
 {
-    /// <summary>Labels the stored file of hash <paramref name="sha256"/> that lies at <paramref name="path"/>. An empty title becomes the dossier's.</summary>
-    public static Outcome<LabelledPicture> Label(IDossierView view, DossierModel model, string sha256, string path, PictureWords words)
+    /// <summary>
+    /// Gathers what is drawn on the stored file of hash <paramref name="sha256"/> that lies at <paramref name="path"/>. Drawing it takes its
+    /// time and needs the dossier no longer. An empty title becomes the dossier's.
+    /// </summary>
+    public static Outcome<PictureToLabel> Gather(IDossierView view, DossierModel model, string sha256, string path, PictureWords words)
     {
         var opened = view.Live<DossierOpened>().Select(sighting => sighting.Value).ToList();
         var name = view.Live<FileAdded>().Select(file => file.Value).FirstOrDefault(file => file.Sha256 == sha256)?.Name ?? sha256[..12];
         var header = PictureFile.Read(path, name);
-        if (!header.TryValue(out var found)) return Outcome<LabelledPicture>.Failed(header.Faults);
+        if (!header.TryValue(out var found)) return Outcome<PictureToLabel>.Failed(header.Faults);
         var title = words.Title.Length > 0 ? words.Title : opened.Select(dossier => dossier.Title).LastOrDefault(text => text.Length > 0) ?? view.Dossier;
         var notice = words.Notice.Length > 0 ? words.Notice : opened.Select(dossier => dossier.Notice).LastOrDefault(text => text.Length > 0) ?? "";
-        return LabelledPicture.Of(path, name, Spots(view, model, sha256), Scale(model, sha256, found), words with { Title = title, Notice = notice });
+        return new PictureToLabel(path, name, [.. Spots(view, model, sha256)], Scale(model, sha256, found), words with { Title = title, Notice = notice });
     }
 
     /// <summary>Everything pointed at in the picture, in the order of pointing; a box by its middle.</summary>

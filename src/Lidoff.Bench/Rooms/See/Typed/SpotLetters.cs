@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lidoff.Bench.Showing;
 using Lidoff.Seeing.Kinds;
 
 namespace Lidoff.Bench.Rooms.See.Typed;
@@ -31,15 +32,7 @@ internal static class SpotLetters
     public static bool Stands(string word) => word is not ("A" or "I") && SpotClasses.All.Any(each => each.Letters == word);
 
     /// <summary>The first free designator with these letters.</summary>
-    public static string Next(string letters, IReadOnlyCollection<string> taken)
-    {
-        var used = taken.ToHashSet(StringComparer.OrdinalIgnoreCase);
-        for (var number = 1; ; number++)
-        {
-            var name = letters + number.ToString(CultureInfo.InvariantCulture);
-            if (!used.Contains(name)) return name;
-        }
-    }
+    public static string Next(string letters, IReadOnlyCollection<string> taken) => FreeName.Of(letters, taken);
 
     /// <summary>The letters of a designator or of a class; U where nothing says.</summary>
     public static string Of(string kind) => SpotClasses.Find(kind)?.Letters ?? "U";
