@@ -44,7 +44,8 @@ public sealed class Chromium : IAsyncDisposable
             "--disable-background-networking",
             "--no-first-run",
         ];
-        if (camera) flags.AddRange(["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"]);
+        // Never the machine's own camera; and nobody is there to answer whether a page may use one.
+        flags.AddRange([camera ? "--use-fake-device-for-media-stream" : "--use-fake-device-for-media-stream=device-count=0", "--use-fake-ui-for-media-stream"]);
         var driver = await Playwright.CreateAsync().ConfigureAwait(false);
         var browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = path, Headless = true, Args = flags }).ConfigureAwait(false);
         return new(driver, browser);

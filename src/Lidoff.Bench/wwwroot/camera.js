@@ -1,7 +1,7 @@
 // A live camera in the page: looked through, frozen, taken. A frame goes to the bench by plain HTTP like any other file.
 import { send } from './send.js';
 
-/** Works the panel; `page` hears Taken(sha256, camera) once a frame is stored. Returns what closes it. */
+/** Works the panel; `page` hears Taking() when a frame is taken and Taken(sha256, name, camera) once it is stored. Returns what closes it. */
 export function open(panel, page, address) {
   if (!panel?.isConnected) return null;
   const get = (name) => panel.querySelector(`[data-camera="${name}"]`);
@@ -55,14 +55,16 @@ export function open(panel, page, address) {
       const canvas = document.createElement('canvas');
       [canvas.width, canvas.height] = [video.videoWidth, video.videoHeight];
       canvas.getContext('2d').drawImage(video, 0, 0);
+      const takenBy = device.selectedOptions[0]?.text ?? '';
+      page.invokeMethodAsync('Taking');
       const picture = await new Promise((resolve) => canvas.toBlob(resolve, 'image/png'));
       if (!picture) { say('The camera gave no picture yet; try again.'); return; }
       const now = new Date();
       const two = (n) => String(n).padStart(2, '0');
-      const name = `camera-${now.getFullYear()}${two(now.getMonth() + 1)}${two(now.getDate())}-${two(now.getHours())}${two(now.getMinutes())}${two(now.getSeconds())}.png`;
+      const name = `camera-${now.getFullYear()}${two(now.getMonth() + 1)}${two(now.getDate())}-${two(now.getHours())}${two(now.getMinutes())}${two(now.getSeconds())}-${String(now.getMilliseconds()).padStart(3, '0')}.png`;
       const end = await send(address, picture, name, 'camera', say, () => {});
       say(end.fault ?? `${name} taken.`);
-      if (end.stored) await page.invokeMethodAsync('Taken', end.stored.sha256, name, device.selectedOptions[0]?.text ?? '');
+      if (end.stored) page.invokeMethodAsync('Taken', end.stored.sha256, name, takenBy);
     } finally { busy = false; }
   }
 
