@@ -12,7 +12,7 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
     private readonly List<Action> listeners = [];
     private ITimer? timer;
     private string heads = "";
-    private int looking;
+    private int asked;
 
     private IBenchData Data => options.Data;
 
@@ -43,8 +43,19 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
 
     private void Look()
     {
-        // One look at a time: on a slow disk they must not pile up.
-        if (Interlocked.Exchange(ref looking, 1) == 1) return;
+        // One look at a time: on a slow disk they must not pile up. Whoever asks meanwhile is served by one more, since what they
+        // have just stored may be younger than what the running look has read.
+        if (Interlocked.Increment(ref asked) > 1) return;
+        do
+        {
+            Volatile.Write(ref asked, 1);
+            LookOnce();
+        }
+        while (Interlocked.CompareExchange(ref asked, 0, 1) != 1);
+    }
+
+    private void LookOnce()
+    {
         try
         {
             var now = Data.Heads();
@@ -61,10 +72,6 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
         {
             // A store that is busy or gone for a moment: say it, look again.
             options.Log(e.Message);
-        }
-        finally
-        {
-            Volatile.Write(ref looking, 0);
         }
     }
 

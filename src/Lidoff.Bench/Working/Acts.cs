@@ -10,6 +10,7 @@ public sealed class Acts
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, (Stack<Act> Done, Stack<Act> Undone)> dossiers = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SemaphoreSlim> turns = new(StringComparer.Ordinal);
 
     /// <summary>Called on any thread when <see cref="Last"/> or <see cref="Next"/> of some dossier changed.</summary>
     public event Action? Moved;
@@ -37,6 +38,26 @@ public sealed class Acts
     public Act? Next(string dossier)
     {
         lock (gate) return Of(dossier).Undone.TryPeek(out var act) ? act : null;
+    }
+
+    /// <summary>Runs an act of a dossier when those begun before it have ended, in whichever window: a key that follows another at once means what came of the first.</summary>
+    internal async Task<T> InTurn<T>(string dossier, Func<Task<T>> act)
+    {
+        SemaphoreSlim? turn;
+        lock (gate)
+        {
+            if (!turns.TryGetValue(dossier, out turn)) turns[dossier] = turn = new(1);
+        }
+
+        await turn.WaitAsync();
+        try
+        {
+            return await act();
+        }
+        finally
+        {
+            turn.Release();
+        }
     }
 
     /// <summary>An act was taken back by <paramref name="by"/>; false when another window was faster.</summary>

@@ -35,9 +35,45 @@ public sealed class Hand
     /// Stores lines, all or none. <paramref name="says"/> is what was done in a few words, as the undo list shows it ("spot U3").
     /// A failed outcome carries every fault of every line.
     /// </summary>
-    public async Task<Outcome<IReadOnlyList<StoredEntry>>> Note(string dossier, string says, params IReadOnlyList<Line> lines)
+    public Task<Outcome<IReadOnlyList<StoredEntry>>> Note(string dossier, string says, params IReadOnlyList<Line> lines)
     {
         Guard.That(lines.Count > 0, "at least one line");
+        return acts.InTurn(dossier, () => Store(dossier, says, lines));
+    }
+
+    /// <summary>Begins a dossier.</summary>
+    public async Task<Outcome<IReadOnlyList<StoredEntry>>> Begin(string dossier, string title)
+    {
+        var begun = await Task.Run(() => data.Begin(dossier, title));
+        if (begun.Ok) Say(HandSentences.Begun(dossier));
+        else Say(begun.Faults[0].Say, refused: true);
+        watch.Poke();
+        return begun;
+    }
+
+    /// <summary>Takes back the last thing done in a dossier since the workbench started, whichever window did it.</summary>
+    public Task Undo(string dossier) => acts.InTurn(dossier, () => acts.Last(dossier) is { } act
+        ? TakeBack(dossier, act, HandSentences.TakenBack(act.Says), by => acts.TookBack(dossier, act, by))
+        : Silent(HandSentences.NothingToTakeBack));
+
+    /// <summary>Brings again what was last taken back.</summary>
+    public Task Redo(string dossier) => acts.InTurn(dossier, () => acts.Next(dossier) is { } act
+        ? TakeBack(dossier, act, HandSentences.BroughtAgain(act.Says), by => acts.BroughtAgain(dossier, act, by))
+        : Silent(HandSentences.NothingToBringAgain));
+
+    /// <summary>Takes back any entry of the dossier, however old.</summary>
+    public Task<Outcome<IReadOnlyList<StoredEntry>>> TakeBack(string dossier, EntryId entry, string says) =>
+        Note(dossier, HandSentences.TakingBack(says), Line.Of("undo").Set("target", entry.Hex));
+
+    /// <summary>Says a sentence in this window's status line.</summary>
+    public void Say(string sentence, bool refused = false)
+    {
+        (Said, Refused) = (sentence, refused);
+        Spoke?.Invoke();
+    }
+
+    private async Task<Outcome<IReadOnlyList<StoredEntry>>> Store(string dossier, string says, IReadOnlyList<Line> lines)
+    {
         var stored = await Task.Run(() => data.Note(dossier, Line.Written(lines)));
         if (stored.TryValue(out var entries))
         {
@@ -54,38 +90,7 @@ public sealed class Hand
         return stored;
     }
 
-    /// <summary>Begins a dossier.</summary>
-    public async Task<Outcome<IReadOnlyList<StoredEntry>>> Begin(string dossier, string title)
-    {
-        var begun = await Task.Run(() => data.Begin(dossier, title));
-        if (begun.Ok) Say(HandSentences.Begun(dossier));
-        else Say(begun.Faults[0].Say, refused: true);
-        watch.Poke();
-        return begun;
-    }
-
-    /// <summary>Takes back the last thing done in a dossier since the workbench started, whichever window did it.</summary>
-    public Task Undo(string dossier) => acts.Last(dossier) is { } act
-        ? TakeBack(dossier, act, HandSentences.TakenBack(act.Says), by => acts.TookBack(dossier, act, by))
-        : Silent(HandSentences.NothingToTakeBack);
-
-    /// <summary>Brings again what was last taken back.</summary>
-    public Task Redo(string dossier) => acts.Next(dossier) is { } act
-        ? TakeBack(dossier, act, HandSentences.BroughtAgain(act.Says), by => acts.BroughtAgain(dossier, act, by))
-        : Silent(HandSentences.NothingToBringAgain);
-
-    /// <summary>Takes back any entry of the dossier, however old.</summary>
-    public Task<Outcome<IReadOnlyList<StoredEntry>>> TakeBack(string dossier, EntryId entry, string says) =>
-        Note(dossier, HandSentences.TakingBack(says), Line.Of("undo").Set("target", entry.Hex));
-
-    /// <summary>Says a sentence in this window's status line.</summary>
-    public void Say(string sentence, bool refused = false)
-    {
-        (Said, Refused) = (sentence, refused);
-        Spoke?.Invoke();
-    }
-
-    private async Task TakeBack(string dossier, Act act, string says, Action<IEnumerable<EntryId>> then)
+    private async Task<bool> TakeBack(string dossier, Act act, string says, Action<IEnumerable<EntryId>> then)
     {
         var lines = act.Entries.Reverse().Select(id => Line.Of("undo").Set("target", id.Hex)).ToList();
         var stored = await Task.Run(() => data.Note(dossier, Line.Written(lines)));
@@ -101,11 +106,12 @@ public sealed class Hand
         }
 
         watch.Poke();
+        return stored.Ok;
     }
 
-    private Task Silent(string says)
+    private Task<bool> Silent(string says)
     {
         Say(says);
-        return Task.CompletedTask;
+        return Task.FromResult(false);
     }
 }

@@ -40,6 +40,9 @@ public sealed class FakeBench : IBenchData, IDisposable
 
     public Fault? Refuses { get; set; }
 
+    /// <summary>Called before lines are stored, on the storing thread: a slow disk.</summary>
+    public Action? BeforeNote { get; set; }
+
     public List<(string Dossier, string FileName, byte[] Bytes, string From)> Added { get; } = [];
 
     public string Heads() => Breaks is null ? inner.Heads() : throw new IOException(Breaks);
@@ -51,7 +54,11 @@ public sealed class FakeBench : IBenchData, IDisposable
 
     public Outcome<IReadOnlyList<StoredEntry>> Begin(string dossier, string title) => inner.Begin(dossier, title);
 
-    public Outcome<IReadOnlyList<StoredEntry>> Note(string dossier, ReadOnlyMemory<byte> lines) => inner.Note(dossier, lines);
+    public Outcome<IReadOnlyList<StoredEntry>> Note(string dossier, ReadOnlyMemory<byte> lines)
+    {
+        BeforeNote?.Invoke();
+        return inner.Note(dossier, lines);
+    }
 
     public StoredFile? File(string sha256) => files.TryGetValue(sha256, out var found) ? found : inner.File(sha256);
 
