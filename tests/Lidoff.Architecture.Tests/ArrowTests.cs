@@ -27,5 +27,20 @@ public sealed class ArrowTests
         Assert.Empty(used);
     }
 
+    [Fact]
+    public void Rooms_of_the_workbench_do_not_use_each_other()
+    {
+        var rooms = Path.Combine("src", "Lidoff.Bench", "Rooms");
+        var names = Directory.EnumerateDirectories(Path.Combine(Rooms.Root, rooms)).Select(path => Path.GetFileName(path)!).ToList();
+        Assert.Equal(6, names.Count);
+        var wrong = from room in names
+                    from path in Directory.EnumerateFiles(Path.Combine(Rooms.Root, rooms, room), "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+                    from line in File.ReadLines(path)
+                    from other in names
+                    where other != room && line.Contains("Rooms." + other, StringComparison.Ordinal)
+                    select $"{Path.GetRelativePath(Rooms.Root, path)}: {line.Trim()}";
+        Assert.Empty(wrong);
+    }
+
     private static string NameOf(string assembly) => assembly == "lidoff" ? "Lidoff" : assembly;
 }

@@ -62,7 +62,7 @@ public static class BenchHost
         app.MapFiles();
         app.MapTiles();
         app.MapLabelled();
-        app.MapPlans();
+        app.MapDiagrams();
         app.MapUploads();
         // Browsers ask for it beside pages that name no icon, such as the report's preview.
         app.MapGet("/favicon.ico", () => Results.NoContent());

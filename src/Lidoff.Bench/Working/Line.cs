@@ -20,6 +20,9 @@ public sealed class Line
     /// <summary>A line of a kind.</summary>
     public static Line Of(string kind) => new(Guard.NotNull(kind));
 
+    /// <summary>Two lines: one, and one that puts it in the place of an entry when they are the first of their input.</summary>
+    public static IReadOnlyList<Line> InPlaceOf(string entry, Line line) => [line, Of("supersede").Set("target", entry).Set("by_line", 1L)];
+
     /// <summary>A text; nothing when it is empty.</summary>
     public Line Set(string key, string? value) => string.IsNullOrEmpty(value) ? this : With(key, json => json.WriteStringValue(value));
 

@@ -16,6 +16,9 @@ namespace Lidoff.Numbers.Typed;
 public sealed record TypedSpread(
     SpreadShape Shape, double Centre, double U, double Least, double Most, Unit Unit, bool UnitTyped, string Raw, IReadOnlyList<string> Remarks)
 {
+    /// <summary>Whether it is one value, with or without a doubt, and no range.</summary>
+    public bool IsValue => Shape is SpreadShape.Exact or SpreadShape.Normal;
+
     /// <summary>
     /// Reads <c>3.7</c>, <c>3.7±0.1</c>, <c>3.7 +/- 0.1 V</c>, <c>3.7 V ± 2 %</c>, <c>3.7(1)</c>, <c>3.5..4.2</c>, <c>3.5..3.7..4.2</c>.
     /// A bare number is in <paramref name="expected"/>; without one it is a pure number. A number whose decimal mark is certain

@@ -88,8 +88,7 @@ public sealed class PicturesSection : IReportSection
     /// <summary>Where a spot's label wants to be; null for a spot outside the picture, which its entry still tells of.</summary>
     private static LabelWish? Label(SpotSighting spot, ReportPicture picture, double size)
     {
-        var at = spot.At ?? (spot.Box is { } box ? new PicturePoint(box.X + (box.Width / 2), box.Y + (box.Height / 2)) : null);
-        if (at is not { } point || !(point.X >= 0 && point.X <= picture.Width && point.Y >= 0 && point.Y <= picture.Height)) return null;
+        if (spot.Middle is not { } point || !(point.X >= 0 && point.X <= picture.Width && point.Y >= 0 && point.Y <= picture.Height)) return null;
         // The page's own face is not known here; no letter of a sans-serif designator is wider than 0.75 of its height.
         return new(spot.Spot, point, Math.Max(1, Escaping.Shown(spot.Spot).Length) * size * 0.75, size * 1.3);
     }

@@ -24,8 +24,8 @@ internal static class ReportStyle
         .measured{stroke:#4FE3D6;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.measured-words{fill:#D9FFFB;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
         .leader{stroke:#FFFFFF;stroke-width:2;fill:none;vector-effect:non-scaling-stroke}.leader-words{fill:#FFFFFF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif;font-weight:600}
         .margin{fill:#1D2430}.bar{stroke:#FFFFFF;stroke-width:5;vector-effect:non-scaling-stroke}.bar-ground{fill:#1D2430;fill-opacity:.72}.bar-words{fill:#FFFFFF;font-family:system-ui,"DejaVu Sans",sans-serif}
-        .plan-box{fill:var(--card);stroke:var(--ink);stroke-width:1.5}.plan-box.source{stroke:var(--teal);stroke-width:3}.plan-box.converter{stroke:var(--teal)}.plan-box.bus,.plan-box.rail{stroke-dasharray:2 3}
-        .plan-line{stroke:var(--ink);stroke-width:1.5;fill:none}.plan-line.supply{stroke:var(--teal)}.plan-line.bus{stroke-width:3}.plan-line.guess{stroke-dasharray:6 5;stroke:var(--amber)}.plan-name,.plan-words,.plan-label{fill:var(--ink);font-family:system-ui,"DejaVu Sans",sans-serif}.plan-name{font-weight:600}.plan-words,.plan-label{fill:var(--soft)}
+        .diagram-box{fill:var(--card);stroke:var(--ink);stroke-width:1.5}.diagram-box.source{stroke:var(--teal);stroke-width:3}.diagram-box.converter{stroke:var(--teal)}.diagram-box.bus,.diagram-box.rail{stroke-dasharray:2 3}
+        .diagram-line{stroke:var(--ink);stroke-width:1.5;fill:none}.diagram-line.supply{stroke:var(--teal)}.diagram-line.bus{stroke-width:3}.diagram-line.guess{stroke-dasharray:6 5;stroke:var(--amber)}.diagram-name,.diagram-words,.diagram-label{fill:var(--ink);font-family:system-ui,"DejaVu Sans",sans-serif}.diagram-name{font-weight:600}.diagram-words,.diagram-label{fill:var(--soft)}
         @media print{body{max-width:none;background:#fff;color:#000}nav{display:none}.because{break-inside:avoid}}
 
         """;

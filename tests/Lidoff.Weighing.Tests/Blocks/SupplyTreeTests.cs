@@ -72,7 +72,7 @@ public sealed class SupplyTreeTests : IDisposable
             """{"kind":"touch","a":"U1.9","b":"C1.1","beep":true}""",
             """{"kind":"touch","a":"U1.3","b":"GND","beep":true}""",
             """{"kind":"touch","a":"U3.3","b":"GND","beep":true}""");
-        var plan = BlockPlan.Of(bench.View, spot => spot == "U1" ? "ZX52832" : "");
+        var plan = BlockDiagram.Of(bench.View, spot => spot == "U1" ? "ZX52832" : "");
         Assert.Equal(["BT1", "I2C bus", "U1", "U2", "U3", "U4"], plan.Blocks.Select(block => block.Name));
         Assert.Equal(("radio", "ZX52832"), (plan.Blocks[2].Role, plan.Blocks[2].Part));
         Assert.Equal(

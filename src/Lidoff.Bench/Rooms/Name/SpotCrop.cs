@@ -23,7 +23,7 @@ public sealed record SpotCrop(string Sha256, int Width, int Height, double X, do
     /// <summary>The piece around the newest place somebody pointed at; null where nobody did, or the picture cannot be opened.</summary>
     public static SpotCrop? Of(OpenDossier dossier, IEnumerable<SpotSighting> pointed)
     {
-        foreach (var spot in pointed.Reverse().Where(spot => spot.Picture.Length > 0 && (spot.At is not null || spot.Box is not null)))
+        foreach (var spot in pointed.Reverse().Where(spot => spot.Picture.Length > 0 && spot.Middle is not null))
         {
             if (dossier.Model.Picture(spot.Picture) is not { Found: true } found || dossier.Picture(found.Sha256, found.Name) is not { Ok: true } header) continue;
             return Around(found.Sha256, header.Value.Width, header.Value.Height, spot);
@@ -34,7 +34,7 @@ public sealed record SpotCrop(string Sha256, int Width, int Height, double X, do
 
     internal static SpotCrop Around(string sha256, int width, int height, SpotSighting spot)
     {
-        var (x, y) = spot.Box is { } box ? (box.X + (box.Width / 2), box.Y + (box.Height / 2)) : (spot.At!.Value.X, spot.At.Value.Y);
+        var (x, y) = spot.Middle!.Value;
         var wanted = spot.Box is { } around ? 1.3 * Math.Max(around.Width, around.Height) : Math.Max(width, height) / ShareOfPicture;
         var side = Math.Clamp(wanted, 16, Math.Max(16, Math.Min(width, height)));
         return new(sha256, width, height, Math.Clamp(x - (side / 2), 0, Math.Max(0, width - side)), Math.Clamp(y - (side / 2), 0, Math.Max(0, height - side)), side);

@@ -25,7 +25,4 @@ internal static class OpenLines
     /// <summary>The step that carries a plan out.</summary>
     public static Line Done(StepPlanned of, string specimen) =>
         Line.Of("step").Set("specimen", specimen).Set("does", of.Does).Set("act", ActWords.Word(of.Act)).Set("destroys", of.Destroys).Set("plan", of.Plan);
-
-    /// <summary>A line that takes the place of an entry when it is the first of its input.</summary>
-    public static IReadOnlyList<Line> InPlaceOf(string entry, Line line) => [line, Line.Of("supersede").Set("target", entry).Set("by_line", 1L)];
 }

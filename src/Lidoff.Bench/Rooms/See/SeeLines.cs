@@ -1,4 +1,3 @@
-using Lidoff.Bench.Rooms.Open;
 using Lidoff.Bench.Rooms.See.Viewing;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
@@ -15,7 +14,7 @@ internal static class SeeLines
         var line = Line.Of("spot").Set("specimen", row.Specimen).Set("spot", now.Spot).Set("role", now.Role).Set("why", now.Why).Set("class", now.Class).Set("picture", now.Picture);
         if (now.At is { } at) line.Set("point", at.X, at.Y);
         else if (now.Box is { } box) line.Set("box", [box.X, box.Y, box.Width, box.Height]);
-        return OpenLines.InPlaceOf(row.Entry.Hex, line);
+        return Line.InPlaceOf(row.Entry.Hex, line);
     }
 
     /// <summary>What a handle ("spot:…", "scale:…:from", "length:…:to") becomes at another place; no lines where it is gone.</summary>
@@ -35,7 +34,7 @@ internal static class SeeLines
             var (from, end) = parts[2] == "from" ? (to, known.To) : (known.From, to);
             var line = Line.Of("scale").Set("specimen", scale.Specimen).Set("picture", scale.Value.Picture).Set("from", from.X, from.Y).Set("to", end.X, end.Y)
                 .Set("length_mm", known.LengthMm).Set("u_mm", known.UMm).Set("height_mm", known.HeightMm).Set("camera_distance_mm", scale.Value.CameraDistanceMm);
-            return ("end of the scale moved", OpenLines.InPlaceOf(scale.Entry.Hex, line));
+            return ("end of the scale moved", Line.InPlaceOf(scale.Entry.Hex, line));
         }
 
         if (parts is ["length", _, _] && view.Lengths.FirstOrDefault(each => each.Entry.Hex == parts[1]) is { } length)
@@ -44,7 +43,7 @@ internal static class SeeLines
             var (from, end) = parts[2] == "from" ? (to, clicked.To) : (clicked.From, to);
             var line = Line.Of("length").Set("specimen", length.Specimen).Set("spot", length.Value.Spot).Set("what", length.Value.What).Set("picture", clicked.Picture)
                 .Set("from", from.X, from.Y).Set("to", end.X, end.Y).Set("height_mm", clicked.HeightMm).Set("click_u_px", clicked.ClickPx);
-            return ($"end of {length.Value.What} of {length.Value.Spot} moved", OpenLines.InPlaceOf(length.Entry.Hex, line));
+            return ($"end of {length.Value.What} of {length.Value.Spot} moved", Line.InPlaceOf(length.Entry.Hex, line));
         }
 
         return ("", []);

@@ -16,7 +16,7 @@ public sealed record SeeView(ValueList<PictureRow> Pictures)
     {
         var view = dossier.Session.View;
         string? Hash(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found ? found.Sha256 : null;
-        var spots = view.Live<SpotSighting>().Where(spot => spot.Value.At is not null || spot.Value.Box is not null).ToLookup(spot => Hash(spot.Value.Picture), StringComparer.Ordinal);
+        var spots = view.Live<SpotSighting>().Where(spot => spot.Value.Middle is not null).ToLookup(spot => Hash(spot.Value.Picture), StringComparer.Ordinal);
         var tags = view.Live<PictureSighting>().ToLookup(each => Hash(each.Value.File), PictureTags.Of, StringComparer.Ordinal);
         foreach (var file in view.Live<FileAdded>().Select(sighting => sighting.Value).DistinctBy(file => file.Sha256, StringComparer.Ordinal))
         {

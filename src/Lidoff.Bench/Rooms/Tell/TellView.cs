@@ -1,5 +1,4 @@
 using System.Globalization;
-using Lidoff.Bench.Rooms.Reckon;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Telling.Claims;

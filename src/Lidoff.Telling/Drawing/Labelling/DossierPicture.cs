@@ -32,10 +32,7 @@ public static class DossierPicture
     [
         .. view.Live<SpotSighting>().Select(spot => spot.Value)
             .Where(spot => spot.Picture.Length > 0 && model.Picture(spot.Picture) is { Found: true } picture && picture.Sha256 == sha256)
-            .Select(spot => spot.At is { } at ? new PictureSpot(spot.Spot, at, spot.Role)
-                : spot.Box is { } box ? new PictureSpot(spot.Spot, new(box.X + (box.Width / 2), box.Y + (box.Height / 2)), spot.Role)
-                : null)
-            .OfType<PictureSpot>(),
+            .Where(spot => spot.Middle is not null).Select(spot => new PictureSpot(spot.Spot, spot.Middle!.Value, spot.Role)),
     ];
 
     /// <summary>The scale along the middle of the picture, where a bar would lie; null where no length is known.</summary>

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
@@ -24,13 +25,9 @@ public sealed record MassTyped(string Spot, double G, double? UG)
     }
 
     /// <summary>A mass without a name: 23.4 g, 23.4 g ± 0.05.</summary>
-    internal static Outcome<MassTyped> Grams(TypedSpread spread) => spread.Shape is SpreadShape.Exact or SpreadShape.Normal
-        ? new MassTyped("", Grams(spread.Centre), spread.Shape == SpreadShape.Normal ? Grams(spread.U) : null)
-        : OpenSentences.MassIsNoRange(spread.Raw.Trim());
+    internal static Outcome<MassTyped> Grams(TypedSpread spread) =>
+        TypedValue.Of(spread, Units.Gram, OpenSentences.MassIsNoRange).Then(grams => new MassTyped("", grams.Value, grams.U));
 
     /// <summary>The line to store.</summary>
     public Line Line(string specimen) => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG);
-
-    // From SI back to grams, at the ten digits that no scale reaches, so that 23.4 stays 23.4.
-    private static double Grams(double kilograms) => Math.Round(Units.Gram.FromSi(kilograms), 10);
 }

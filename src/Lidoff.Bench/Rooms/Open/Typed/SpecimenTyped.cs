@@ -1,3 +1,4 @@
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
@@ -36,9 +37,9 @@ public sealed record StateTyped(string Name, string Says, string Lights, string 
             }
             else if (Pieces.Measured(piece, Units.Microampere, "current") is { } current)
             {
-                if (!current.TryValue(out var found)) faults.AddRange(current.Faults);
-                else if (found.Shape is SpreadShape.Exact or SpreadShape.Normal) made = made with { CurrentUa = Microamperes(found.Centre), UUa = found.Shape == SpreadShape.Normal ? Microamperes(found.U) : null };
-                else faults.Add(OpenSentences.CurrentIsNoRange(piece));
+                var ua = current.Then(found => TypedValue.Of(found, Units.Microampere, OpenSentences.CurrentIsNoRange));
+                if (ua.TryValue(out var drawn)) made = made with { CurrentUa = drawn.Value, UUa = drawn.U };
+                else faults.AddRange(ua.Faults);
             }
             else
             {
@@ -52,7 +53,4 @@ public sealed record StateTyped(string Name, string Says, string Lights, string 
     /// <summary>The line to store.</summary>
     public Line Line(string specimen) => Working.Line.Of("state").Set("specimen", specimen).Set("name", Name).Set("says", Says).Set("lights", Lights)
         .Set("buttons", Buttons).Set("lasts_s", LastsS).Set("current_ua", CurrentUa).Set("u_ua", UUa);
-
-    // Ten digits behind the point are beyond any meter; without them 6.1 µA would come back as 6.1000000000000005.
-    private static double Microamperes(double amperes) => Math.Round(Units.Microampere.FromSi(amperes), 10);
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Numbers.Quantities;

@@ -1,4 +1,4 @@
-using Lidoff.Bench.Rooms.Open.Typed;
+using Lidoff.Bench.Typing;
 using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Typed;
@@ -12,10 +12,8 @@ internal static class MmPieces
     public static Outcome<(double Mm, double? UMm)> Length(string text)
     {
         if (text.Length == 0) return SeeSentences.ScaleMissing;
-        return TypedSpread.Read(text, Units.Millimetre, "length").Then<(double, double?)>(typed =>
-            typed.Shape is not (SpreadShape.Exact or SpreadShape.Normal) ? SeeSentences.NoRange(text)
-            : typed.Centre <= 0 ? SeeSentences.NotPositive(text)
-            : (Mm(typed.Centre), typed.Shape == SpreadShape.Normal ? Mm(typed.U) : null));
+        return TypedSpread.Read(text, Units.Millimetre, "length").Then(typed => TypedValue.Of(typed, Units.Millimetre, SeeSentences.NoRange))
+            .Then<(double, double?)>(length => length.Value <= 0 ? SeeSentences.NotPositive(text) : (length.Value, length.U));
     }
 
     /// <summary>What stands behind the first comma: "height 1.2 mm", "camera 180 mm", each at most once, in any order.</summary>
@@ -35,13 +33,10 @@ internal static class MmPieces
             var read = TypedQuantity.Read(text, Units.Millimetre, word);
             faults.AddRange(read.Faults);
             if (!read.TryValue(out var value)) continue;
-            if (word == "height") height = Mm(value.Quantity.Si);
-            else camera = Mm(value.Quantity.Si);
+            if (word == "height") height = TypedValue.Stored(value.Quantity.Si, Units.Millimetre);
+            else camera = TypedValue.Stored(value.Quantity.Si, Units.Millimetre);
         }
 
         return faults.Count > 0 ? Outcome<(double?, double?)>.Failed(faults) : (height, camera);
     }
-
-    // From SI back to mm at ten digits, finer than any caliper, so that 26.05 stays 26.05.
-    private static double Mm(double metres) => Math.Round(Units.Millimetre.FromSi(metres), 10);
 }

@@ -1,4 +1,4 @@
-using Lidoff.Bench.Rooms.Open.Typed;
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;

@@ -25,7 +25,7 @@ public sealed record PictureTags(EntryId? Entry, string Specimen, string Name, s
     public IReadOnlyList<Line> Lines(string sha256)
     {
         var line = Line.Of("picture").Set("specimen", Specimen).Set("file", sha256).Set("name", Name).Set("side", Side).Set("zoom", Zoom).Set("light", Light).Set("camera", Camera);
-        return Entry is { } before ? Open.OpenLines.InPlaceOf(before.Hex, line) : [line];
+        return Entry is { } before ? Line.InPlaceOf(before.Hex, line) : [line];
     }
 
     private static string Word(PictureSide side) => side switch

@@ -80,8 +80,7 @@ public sealed record PictureView(
         foreach (var spot in view.Live<SpotSighting>().Where(each => here(each.Value.Picture)))
         {
             var value = spot.Value;
-            var at = value.At ?? (value.Box is { } box ? new PicturePoint(box.X + (box.Width / 2), box.Y + (box.Height / 2)) : null);
-            if (at is { } place) yield return new(spot.Id, spot.Specimen, place, value, marks.GetValueOrDefault(value.Spot, ""));
+            if (value.Middle is { } place) yield return new(spot.Id, spot.Specimen, place, value, marks.GetValueOrDefault(value.Spot, ""));
         }
     }
 

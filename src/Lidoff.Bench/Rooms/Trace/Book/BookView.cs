@@ -85,7 +85,7 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
     {
         var view = dossier.Session.View;
         var spots = view.Live<SpotSighting>().Select(each => each.Value).Where(spot => spot.Picture.Length > 0)
-            .Select(spot => (spot.Picture, new Place("", spot.Spot, spot.Role, false, spot.At?.X ?? spot.Box?.X + (spot.Box?.Width / 2), spot.At?.Y ?? spot.Box?.Y + (spot.Box?.Height / 2))));
+            .Select(spot => (spot.Picture, new Place("", spot.Spot, spot.Role, false, spot.Middle?.X, spot.Middle?.Y)));
         var pads = view.Live<PadSighting>().Select(each => each.Value).Where(pad => pad.At is not null)
             .Select(pad => (pad.Picture, new Place("", pad.Point.Text, pad.Name, true, pad.At!.Value.X, pad.At.Value.Y)));
         return [.. spots.Concat(pads).Where(pair => pair.Item2.X is not null).Select(pair => (Place: pair.Item2, File: dossier.Model.Picture(pair.Picture))).Where(pair => pair.File.Found).Select(pair => pair.Place with { Sha256 = pair.File.Sha256 })];

@@ -1,4 +1,5 @@
 using Lidoff.Bench.Showing;
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Entries;
 using Lidoff.Numbers.Failing;
@@ -39,10 +40,9 @@ public sealed record RailTyped(string Rail, double? V, double? UV, string From, 
         var volts = string.Join(' ', parts[""]);
         if (volts.Length > 0)
         {
-            var read = TypedSpread.Read(volts, Units.Volt, "v");
-            if (!read.TryValue(out var typed)) faults.AddRange(read.Faults);
-            else if (typed.Shape is SpreadShape.Exact or SpreadShape.Normal) (v, u) = (typed.Centre, typed.Shape == SpreadShape.Normal ? typed.U : null);
-            else faults.Add(TraceSentences.ReadingIsNoRange(volts));
+            var read = TypedSpread.Read(volts, Units.Volt, "v").Then(typed => TypedValue.Of(typed, Units.Volt, TraceSentences.ReadingIsNoRange));
+            if (read.TryValue(out var typed)) (v, u) = (typed.Value, typed.U);
+            else faults.AddRange(read.Faults);
         }
 
         foreach (var one in new[] { "from", "net" })

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
@@ -80,11 +81,11 @@ public sealed partial record TouchTyped(
         var read = TypedSpread.Read(text, unit, "reading", mark);
         if (!read.Ok && TypedSpread.Read(text, null, "reading", mark) is { Ok: true } other && other.Value.Unit.Dimension != Dimension.None) read = other;
         if (!read.TryValue(out var typed)) return Outcome<TouchTyped>.Failed(read.Faults);
-        if (typed.Shape is not (SpreadShape.Exact or SpreadShape.Normal)) return TraceSentences.ReadingIsNoRange(text);
+        var value = TypedValue.Of(typed, typed.Unit.Dimension == Units.Volt.Dimension ? Units.Volt : Units.Ohm, TraceSentences.ReadingIsNoRange);
+        if (!value.TryValue(out var shown)) return Outcome<TouchTyped>.Failed(value.Faults);
         if (mode == MeterMode.Ask && !typed.UnitTyped && !text.Any(char.IsLetter)) return TraceSentences.OhmsOrVolts(text);
-        double? u = typed.Shape == SpreadShape.Normal ? typed.U : null;
-        if (typed.Unit.Dimension == Units.Volt.Dimension) return new TouchTyped("", "", Volts: typed.Centre, UV: u);
-        return typed.Unit.Dimension == Units.Ohm.Dimension ? new TouchTyped("", "", Ohms: typed.Centre, UOhm: u) : TraceSentences.NeitherOhmsNorVolts(text);
+        if (typed.Unit.Dimension == Units.Volt.Dimension) return new TouchTyped("", "", Volts: shown.Value, UV: shown.U);
+        return typed.Unit.Dimension == Units.Ohm.Dimension ? new TouchTyped("", "", Ohms: shown.Value, UOhm: shown.U) : TraceSentences.NeitherOhmsNorVolts(text);
     }
 
     private static bool CouldBePoint(string word) => word.Any(char.IsLetter) && !ReadingWords.Contains(word, StringComparer.OrdinalIgnoreCase);

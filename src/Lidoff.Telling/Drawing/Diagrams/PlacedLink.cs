@@ -1,6 +1,6 @@
 using Lidoff.Evidence.Entries;
 
-namespace Lidoff.Telling.Drawing.Plans;
+namespace Lidoff.Telling.Drawing.Diagrams;
 
 /// <summary>A line in its place: corners from the left box to the right one, straight or at right angles; <paramref name="Reversed"/> when it runs against its link.</summary>
-public sealed record PlacedLink(PlanLink Link, ValueList<(double X, double Y)> Corners, bool Reversed);
+public sealed record PlacedLink(DiagramLink Link, ValueList<(double X, double Y)> Corners, bool Reversed);

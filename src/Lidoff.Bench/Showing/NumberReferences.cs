@@ -1,11 +1,10 @@
-using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Opening.Kinds;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;
 
-namespace Lidoff.Bench.Rooms.Reckon;
+namespace Lidoff.Bench.Showing;
 
 /// <summary>What of a dossier has a number that others can lean on.</summary>
 public static class NumberReferences

@@ -4,7 +4,7 @@ using Lidoff.Bench.Tests.Hosting;
 
 namespace Lidoff.Bench.Tests.Rooms.Trace;
 
-public sealed class PlansTests
+public sealed class DiagramsTests
 {
     private static readonly string[] Lines =
     [
@@ -20,12 +20,12 @@ public sealed class PlansTests
         await using var bench = await RunningBench.LoggedIn();
         bench.Bench.Set("brindle", "", Lines);
         var page = await bench.Page("/dossiers/brindle/trace");
-        Assert.Contains("class=\"plan\"", page, StringComparison.Ordinal);
+        Assert.Contains("class=\"diagram\"", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>\"", page, StringComparison.Ordinal);
         foreach (var name in new[] { "supply", "blocks" })
         {
             // A file that another program opens: well-formed XML with every part in it.
-            var texts = XDocument.Parse(await bench.Page($"/dossiers/brindle/plans/{name}.svg")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
+            var texts = XDocument.Parse(await bench.Page($"/dossiers/brindle/diagrams/{name}.svg")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
             Assert.Superset(new HashSet<string> { "BT1", "U4", "U1" }, texts.ToHashSet());
         }
     }
@@ -44,9 +44,9 @@ public sealed class PlansTests
     {
         await using var bench = await RunningBench.LoggedIn();
         bench.Bench.Set("empty", "");
-        using var none = await bench.Get("/dossiers/empty/plans/supply.svg");
+        using var none = await bench.Get("/dossiers/empty/diagrams/supply.svg");
         Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
-        using var other = await bench.Get("/dossiers/brindle/plans/..%2f..%2fx.svg");
+        using var other = await bench.Get("/dossiers/brindle/diagrams/..%2f..%2fx.svg");
         Assert.Equal(HttpStatusCode.NotFound, other.StatusCode);
     }
 }

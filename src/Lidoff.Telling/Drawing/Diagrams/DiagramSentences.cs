@@ -1,10 +1,10 @@
 using System.Globalization;
 using Lidoff.Weighing.Blocks;
 
-namespace Lidoff.Telling.Drawing.Plans;
+namespace Lidoff.Telling.Drawing.Diagrams;
 
-/// <summary>Words on and beside plans.</summary>
-public static class PlanSentences
+/// <summary>Words on and beside diagrams.</summary>
+public static class DiagramSentences
 {
     /// <summary>A voltage measured at a part.</summary>
     public static string Measured(double v) => string.Create(CultureInfo.InvariantCulture, $"reads {v:0.###} V");
@@ -26,11 +26,11 @@ public static class PlanSentences
     }
 
     /// <summary>The blocks in words.</summary>
-    public static string Of(BlockPlan plan)
+    public static string Of(BlockDiagram diagram)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        var lines = plan.Lines.Select(line => $"{line.From} {(line.Sort == LineSort.Supply ? "feeds" : "is joined with")} {line.To}{(line.Label.Length > 0 ? $" ({line.Label})" : "")}{(line.Guess ? ", a guess" : "")}");
-        return "Blocks: " + Joined(lines, plan.Blocks.Select(block => block.Name));
+        ArgumentNullException.ThrowIfNull(diagram);
+        var lines = diagram.Lines.Select(line => $"{line.From} {(line.Sort == LineSort.Supply ? "feeds" : "is joined with")} {line.To}{(line.Label.Length > 0 ? $" ({line.Label})" : "")}{(line.Guess ? ", a guess" : "")}");
+        return "Blocks: " + Joined(lines, diagram.Blocks.Select(block => block.Name));
     }
 
     private static string Joined(IEnumerable<string> lines, IEnumerable<string> names)

@@ -1,6 +1,6 @@
 using Lidoff.Numbers.Failing;
 
-namespace Lidoff.Telling.Drawing.Plans;
+namespace Lidoff.Telling.Drawing.Diagrams;
 
 /// <summary>
 /// How wide words can be at most in a sans face nobody knows: wide letters count more than any common face makes them, so that what

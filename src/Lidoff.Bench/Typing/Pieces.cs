@@ -2,7 +2,7 @@ using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Typed;
 
-namespace Lidoff.Bench.Rooms.Open.Typed;
+namespace Lidoff.Bench.Typing;
 
 /// <summary>A typed line taken apart at its commas and semicolons. A comma without a blank behind it is a decimal comma.</summary>
 internal static class Pieces

@@ -1,7 +1,7 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Numbers.Failing;
 
-namespace Lidoff.Telling.Drawing.Plans;
+namespace Lidoff.Telling.Drawing.Diagrams;
 
 /// <summary>
 /// Boxes in columns from left to right along their lines, lines at right angles in the gutters between the columns; a line that
@@ -34,7 +34,7 @@ public sealed class LayeredLayout
     private readonly List<Cell> cells = [];
     private readonly List<Wire> wires = [];
 
-    private LayeredLayout(IReadOnlyList<PlanBox> boxes, IReadOnlyList<PlanLink> links)
+    private LayeredLayout(IReadOnlyList<DiagramBox> boxes, IReadOnlyList<DiagramLink> links)
     {
         var ordered = boxes.DistinctBy(box => box.Name, StringComparer.Ordinal).OrderBy(box => box.Name, NaturalOrder.Instance).ThenBy(box => box.Name, StringComparer.Ordinal).ToList();
         var kept = links.Where(link => link.From != link.To && ordered.Any(box => box.Name == link.From) && ordered.Any(box => box.Name == link.To)).Distinct()
@@ -50,7 +50,7 @@ public sealed class LayeredLayout
     }
 
     /// <summary>Places boxes and lines. Lines from a box to itself or to no box are left out.</summary>
-    public static PlacedPlan Place(IReadOnlyList<PlanBox> boxes, IReadOnlyList<PlanLink> links)
+    public static PlacedDiagram Place(IReadOnlyList<DiagramBox> boxes, IReadOnlyList<DiagramLink> links)
     {
         var layout = new LayeredLayout(Guard.NotNull(boxes), Guard.NotNull(links));
         layout.Columns();
@@ -59,7 +59,7 @@ public sealed class LayeredLayout
     }
 
     /// <summary>A place for each name so that most links run forwards; of a circle the first name in order goes first.</summary>
-    private static Dictionary<string, int> Ranks(List<string> names, List<PlanLink> links)
+    private static Dictionary<string, int> Ranks(List<string> names, List<DiagramLink> links)
     {
         var rank = new Dictionary<string, int>(StringComparer.Ordinal);
         var left = names.ToList();
@@ -130,7 +130,7 @@ public sealed class LayeredLayout
         for (var i = 0; i < column.Count; i++) column[i].Place = i;
     }
 
-    private PlacedPlan Coordinates()
+    private PlacedDiagram Coordinates()
     {
         var hops = wires.SelectMany(wire => wire.Way.Zip(wire.Way.Skip(1), (from, to) => new Hop(wire, from, to))).ToList();
         Ports(hops);
@@ -204,10 +204,10 @@ public sealed class LayeredLayout
     }
 
     /// <summary>The words on a line as they are drawn.</summary>
-    internal static string LabelOf(PlanLink link) => WordsWidth.Cut(link.Label, LabelSize, WidestLabel);
+    internal static string LabelOf(DiagramLink link) => WordsWidth.Cut(link.Label, LabelSize, WidestLabel);
 
     /// <summary>The words of a box as they are drawn.</summary>
-    internal static IReadOnlyList<string> WordsOf(PlanBox box) => [.. box.Words.Select(words => WordsWidth.Cut(words, WordSize, WidestWords))];
+    internal static IReadOnlyList<string> WordsOf(DiagramBox box) => [.. box.Words.Select(words => WordsWidth.Cut(words, WordSize, WidestWords))];
 
     /// <summary>Baseline of a box's line of words, from its top.</summary>
     internal static double Baseline(int line) => Padding + (Line * line) + WordSize;
@@ -215,9 +215,9 @@ public sealed class LayeredLayout
     /// <summary>Words stand so far from the box's side.</summary>
     internal static double Inset => Padding;
 
-    private sealed class Cell(PlanBox? box)
+    private sealed class Cell(DiagramBox? box)
     {
-        public PlanBox? Box => box;
+        public DiagramBox? Box => box;
 
         public int Column { get; set; }
 
@@ -238,9 +238,9 @@ public sealed class LayeredLayout
         public double PortY(int port, int ports) => box is null ? Y + (PassHeight / 2) : Y + (Height * (port + 1) / (ports + 1));
     }
 
-    private sealed class Wire(PlanLink link, bool reversed, Cell[] way)
+    private sealed class Wire(DiagramLink link, bool reversed, Cell[] way)
     {
-        public PlanLink Link => link;
+        public DiagramLink Link => link;
 
         public bool Reversed => reversed;
 

@@ -10,4 +10,4 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Body">SVG elements.</param>
 /// <param name="Alternative">What it shows, in words; hostile text.</param>
 /// <param name="Remarks">What does not fit, in sentences; hostile text.</param>
-public sealed record PlanRow(string Name, string Title, double Width, double Height, string Body, string Alternative, ValueList<string> Remarks);
+public sealed record DiagramRow(string Name, string Title, double Width, double Height, string Body, string Alternative, ValueList<string> Remarks);

@@ -2,12 +2,12 @@ using System.Globalization;
 using System.Xml.Linq;
 using CsCheck;
 using Lidoff.Evidence.Entries;
-using Lidoff.Telling.Drawing.Plans;
+using Lidoff.Telling.Drawing.Diagrams;
 using Lidoff.Weighing.Blocks;
 
-namespace Lidoff.Telling.Tests.Drawing.Plans;
+namespace Lidoff.Telling.Tests.Drawing.Diagrams;
 
-public sealed class PlanDrawingTests
+public sealed class DiagramDrawingTests
 {
     private static readonly EntryId Entry = new(new string('a', 64));
 
@@ -16,20 +16,20 @@ public sealed class PlanDrawingTests
         [new("BT1", "U2", "VBAT", 3.7, "", false, Entry), new("U2", "U1", "V18", 1.8, "", false, Entry), new("U2", "U3", "V18", 1.8, "", true, Entry)],
         []);
 
-    private static readonly Gen<(List<PlanBox> Boxes, List<PlanLink> Links)> Plans =
+    private static readonly Gen<(List<DiagramBox> Boxes, List<DiagramLink> Links)> Diagrams =
         from count in Gen.Int[1, 14]
         from words in Gen.String[Gen.Char["aMW%1 .…µ電"], 0, 40].List[count]
         from ends in Gen.Select(Gen.Int[0, count - 1], Gen.Int[0, count - 1], Gen.Int[0, 3]).List[0, 24]
         select (
-            words.Select((text, i) => new PlanBox("U" + (i + 1).ToString(CultureInfo.InvariantCulture), ["U" + (i + 1).ToString(CultureInfo.InvariantCulture), text], "plan-box part")).ToList(),
-            ends.Select(end => new PlanLink($"U{end.Item1 + 1}", $"U{end.Item2 + 1}", end.Item3 == 0 ? "" : $"V{end.Item3}", "plan-line supply", true)).ToList());
+            words.Select((text, i) => new DiagramBox("U" + (i + 1).ToString(CultureInfo.InvariantCulture), ["U" + (i + 1).ToString(CultureInfo.InvariantCulture), text], "diagram-box part")).ToList(),
+            ends.Select(end => new DiagramLink($"U{end.Item1 + 1}", $"U{end.Item2 + 1}", end.Item3 == 0 ? "" : $"V{end.Item3}", "diagram-line supply", true)).ToList());
 
     [Fact]
-    public void Boxes_never_overlap_and_every_one_is_placed_inside_the_drawing() => Plans.Sample(
-        plan =>
+    public void Boxes_never_overlap_and_every_one_is_placed_inside_the_drawing() => Diagrams.Sample(
+        diagram =>
         {
-            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
-            Assert.Equal(plan.Boxes.Select(box => box.Name).Order(StringComparer.Ordinal), placed.Boxes.Select(box => box.Box.Name).Order(StringComparer.Ordinal));
+            var placed = LayeredLayout.Place(diagram.Boxes, diagram.Links);
+            Assert.Equal(diagram.Boxes.Select(box => box.Name).Order(StringComparer.Ordinal), placed.Boxes.Select(box => box.Box.Name).Order(StringComparer.Ordinal));
             foreach (var box in placed.Boxes)
             {
                 Assert.True(box.X >= 0 && box.Y >= 0 && box.X + box.Width <= placed.Width && box.Y + box.Height <= placed.Height);
@@ -39,11 +39,11 @@ public sealed class PlanDrawingTests
         iter: 300);
 
     [Fact]
-    public void Lines_are_straight_end_at_their_boxes_and_cross_none() => Plans.Sample(
-        plan =>
+    public void Lines_are_straight_end_at_their_boxes_and_cross_none() => Diagrams.Sample(
+        diagram =>
         {
-            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
-            Assert.Equal(plan.Links.Where(link => link.From != link.To).Distinct().Count(), placed.Links.Count);
+            var placed = LayeredLayout.Place(diagram.Boxes, diagram.Links);
+            Assert.Equal(diagram.Links.Where(link => link.From != link.To).Distinct().Count(), placed.Links.Count);
             foreach (var line in placed.Links)
             {
                 var (left, right) = line.Reversed ? (line.Link.To, line.Link.From) : (line.Link.From, line.Link.To);
@@ -60,13 +60,13 @@ public sealed class PlanDrawingTests
         iter: 300);
 
     [Fact]
-    public void The_order_in_which_boxes_and_lines_come_changes_nothing() => Plans.Sample(
-        plan =>
+    public void The_order_in_which_boxes_and_lines_come_changes_nothing() => Diagrams.Sample(
+        diagram =>
         {
-            var placed = LayeredLayout.Place(plan.Boxes, plan.Links);
-            plan.Boxes.Reverse();
-            plan.Links.Reverse();
-            Assert.Equal(placed, LayeredLayout.Place(plan.Boxes, plan.Links));
+            var placed = LayeredLayout.Place(diagram.Boxes, diagram.Links);
+            diagram.Boxes.Reverse();
+            diagram.Links.Reverse();
+            Assert.Equal(placed, LayeredLayout.Place(diagram.Boxes, diagram.Links));
         },
         iter: 200);
 
@@ -94,29 +94,29 @@ public sealed class PlanDrawingTests
     [Fact]
     public void The_supply_is_drawn_with_its_words_escaped_its_guess_marked_and_a_sentence_beside_it()
     {
-        var drawn = PlanDrawing.Supply(Chain)!;
+        var drawn = DiagramDrawing.Supply(Chain)!;
         var svg = XDocument.Parse($"<svg>{drawn.Drawing.Body}</svg>").Root!;
         Assert.Equal(4, svg.Elements("rect").Count());
         Assert.Contains(svg.Elements("text"), text => text.Value.StartsWith("<script>alert", StringComparison.Ordinal));
         Assert.DoesNotContain("<script", drawn.Drawing.Body, StringComparison.Ordinal);
         Assert.Single(svg.Elements("text"), text => text.Value == "VBAT 3.7 V");
-        Assert.Contains(svg.Elements("line"), line => line.Attribute("class")!.Value == "plan-line supply guess");
+        Assert.Contains(svg.Elements("line"), line => line.Attribute("class")!.Value == "diagram-line supply guess");
         Assert.Equal("Supply: BT1 feeds U2 over VBAT 3.7 V; U2 feeds U1 over V18 1.8 V; U2 feeds U3 over V18 1.8 V, a guess.", drawn.Alternative);
         var x = drawn.Placed.Boxes.ToDictionary(box => box.Box.Name, box => box.X);
         Assert.True(x["BT1"] < x["U2"] && x["U2"] < x["U1"] && x["U1"] == x["U3"]);
-        Assert.Equal(drawn.Drawing, PlanDrawing.Supply(Chain)!.Drawing);
+        Assert.Equal(drawn.Drawing, DiagramDrawing.Supply(Chain)!.Drawing);
     }
 
     [Fact]
     public void Blocks_are_drawn_and_nothing_is_drawn_of_nothing()
     {
-        BlockPlan plan = new(
+        BlockDiagram diagram = new(
             [new("I2C bus", BlockSort.Bus, "", ""), new("U1", BlockSort.Part, "radio", "nRF52832"), new("U3", BlockSort.Part, "clock", "")],
             [new("I2C bus", "U3", LineSort.Bus, ["I2C bus"], "0x52", false, [Entry]), new("U1", "I2C bus", LineSort.Bus, ["I2C bus"], "", true, [])]);
-        Assert.Equal("Blocks: I2C bus is joined with U3 (0x52); U1 is joined with I2C bus, a guess.", PlanDrawing.Blocks(plan)!.Alternative);
-        Assert.Null(PlanDrawing.Blocks(new([], [])));
-        Assert.Null(PlanDrawing.Supply(new([], [], [])));
-        Assert.Equal("Blocks: U1, nothing joined yet.", PlanDrawing.Blocks(new([new("U1", BlockSort.Part, "", "")], []))!.Alternative);
+        Assert.Equal("Blocks: I2C bus is joined with U3 (0x52); U1 is joined with I2C bus, a guess.", DiagramDrawing.Blocks(diagram)!.Alternative);
+        Assert.Null(DiagramDrawing.Blocks(new([], [])));
+        Assert.Null(DiagramDrawing.Supply(new([], [], [])));
+        Assert.Equal("Blocks: U1, nothing joined yet.", DiagramDrawing.Blocks(new([new("U1", BlockSort.Part, "", "")], []))!.Alternative);
     }
 
     private static bool OnSide(PlacedBox box, (double X, double Y) at, bool right) =>

@@ -11,7 +11,7 @@ namespace Lidoff.Weighing.Blocks;
 /// <summary>The device as blocks and lines, from spots, rails, buses and nets. Each line cites one of them or is a guess. Pure.</summary>
 /// <param name="Blocks">Parts, buses, rails without a known source; in natural order of their names.</param>
 /// <param name="Lines">Supply, then buses, then nets.</param>
-public sealed record BlockPlan(ValueList<Block> Blocks, ValueList<BlockLine> Lines)
+public sealed record BlockDiagram(ValueList<Block> Blocks, ValueList<BlockLine> Lines)
 {
     // Passives and what is no electrical part stay out of a block diagram unless a rail or a bus speaks of them.
     private static readonly HashSet<string> LeftOut = new(
@@ -22,8 +22,8 @@ public sealed record BlockPlan(ValueList<Block> Blocks, ValueList<BlockLine> Lin
 
     private static readonly HashSet<string> Grounds = new(["GND", "VSS", "AGND", "DGND", "0V"], StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The plan of a dossier. <paramref name="part"/> names the part at a spot, empty where it is not known; default: none is named.</summary>
-    public static BlockPlan Of(IDossierView view, Func<string, string>? part = null)
+    /// <summary>The diagram of a dossier. <paramref name="part"/> names the part at a spot, empty where it is not known; default: none is named.</summary>
+    public static BlockDiagram Of(IDossierView view, Func<string, string>? part = null)
     {
         var supply = SupplyTree.Of(Guard.NotNull(view));
         var spots = Newest(view);

@@ -1,4 +1,0 @@
-namespace Lidoff.Telling.Drawing.Plans;
-
-/// <summary>A box in its place: top left corner and size, in the drawing's units.</summary>
-public sealed record PlacedBox(PlanBox Box, double X, double Y, double Width, double Height);

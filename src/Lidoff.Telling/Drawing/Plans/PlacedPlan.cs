@@ -1,6 +1,0 @@
-using Lidoff.Evidence.Entries;
-
-namespace Lidoff.Telling.Drawing.Plans;
-
-/// <summary>Boxes and lines in their places, and the size that holds them.</summary>
-public sealed record PlacedPlan(ValueList<PlacedBox> Boxes, ValueList<PlacedLink> Links, double Width, double Height);
