@@ -5,9 +5,10 @@ internal static class LeadPainter
 {
     public static void Paint(ScenePart part, Scene scene, Canvas canvas, int px, int py, double u, double v, double light)
     {
-        var each = part.Ways / part.LeadSides;
+        var each = (part.Ways - (2 * part.EndLeads)) / part.LeadSides;
         if (each < 1) return;
         Row(part, scene, canvas, px, py, u, Math.Abs(v) - (part.WidthMm / 2), each, light);
+        if (part.EndLeads > 0) Row(part, scene, canvas, px, py, v, Math.Abs(u) - (part.LengthMm / 2), part.EndLeads, light);
         if (part.LeadSides == 4) Row(part, scene, canvas, px, py, v, Math.Abs(u) - (part.LengthMm / 2), each, light);
     }
 

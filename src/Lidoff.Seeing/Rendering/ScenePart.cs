@@ -31,6 +31,9 @@ public sealed record ScenePart(string Spot, PartShape Shape, double X, double Y,
     /// <summary>On how many sides a chip has leads: 2 (upper and lower) or 4.</summary>
     public int LeadSides { get; init; } = 2;
 
+    /// <summary>How many of a two-row chip's leads stand in the middle of each end instead, beside the rows; 0 or 1.</summary>
+    public int EndLeads { get; init; }
+
     /// <summary>Radius of a box's corners, mm.</summary>
     public double RoundMm { get; init; }
 

@@ -75,9 +75,11 @@ internal static class DemoBus
 
         public string Text() => body.ToString();
 
+        // Standard-mode wants 4.0 µs from the start to the clock's fall, and as much before the stop: two quarters.
         private void Start()
         {
             Set(true, true);
+            Set(true, false);
             Set(true, false);
             Set(false, false);
         }
@@ -99,6 +101,7 @@ internal static class DemoBus
         private void Stop()
         {
             Set(false, false);
+            Set(true, false);
             Set(true, false);
             Set(true, true);
             now += 20 * QuarterNs;

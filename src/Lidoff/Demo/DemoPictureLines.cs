@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Rendering;
 using Lidoff.Seeing.Rendering.Invented;
 
@@ -74,6 +75,7 @@ internal static class DemoPictureLines
 
     private static PicturePoint PinPlace(TruePart part, int pin)
     {
+        Guard.That(part.Part.EndLeads == 0, "a chip without leads at its ends");
         var each = part.Part.Ways / part.Part.LeadSides;
         var (row, place) = ((pin - 1) / each, (pin - 1) % each);
         // Corners clockwise from the part's own top left. Two rows stand below and above; four begin at the left.

@@ -78,6 +78,7 @@ internal static class DemoSeeLines
         // A look-alike misread: the board says JVSIQ. The part is found all the same.
         """{"kind":"mark","spot":"U2","specimen":"A","lines":["25Q32JV5IQ","2118"],"instrument":"eye"}""",
         """{"kind":"mark","spot":"U3","specimen":"A","lines":["3028??"],"instrument":"eye; the right half is worn"}""",
+        """{"kind":"mark","spot":"U3","specimen":"A","lines":["3028C?"],"instrument":"eye, raking light from the left"}""",
         """{"kind":"mark","spot":"U4","specimen":"A","lines":["OW7K","V-04"],"instrument":"eye"}""",
         """{"kind":"mark","spot":"U5","specimen":"A","lines":["NXE","118"],"instrument":"eye"}""",
         """{"kind":"mark","spot":"U6","specimen":"A","lines":["62740","1841"],"instrument":"eye"}""",

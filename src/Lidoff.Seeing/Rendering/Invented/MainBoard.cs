@@ -12,7 +12,7 @@ internal static class MainBoard
     private static readonly (double X, double Y)[] Vias =
     [
         (2.2, 7), (7, 7.2), (7, 13), (12.5, 14.5), (14.8, 11), (15.6, 8), (19.5, 3), (19.8, 10.2), (20.5, 16.2), (23.4, 16.4),
-        (25.6, 16), (27.2, 12), (30.6, 12.6), (31.4, 16.6), (28.2, 4.2), (31.6, 8),
+        (25.6, 16), (27.2, 12), (30.6, 12.6), (31.4, 16.6), (25.8, 3.6), (31.6, 8),
     ];
 
     private static IEnumerable<ScenePart> Holes =>
@@ -29,7 +29,8 @@ internal static class MainBoard
         new("U3", PartShape.Chip, 28, 14.4, 3.2, 1.5, 0.8) { Marks = ["3028C7"], Wear = 0.5 },
         new("U5", PartShape.Chip, 28.6, 19.2, 2, 2, 0.8) { Marks = ["NXE", "118"], Ways = 10, PitchMm = 0.4, LeadMm = 0.12 },
         new("U6", PartShape.Chip, 9.4, 3.4, 3, 2, 0.8) { Marks = ["62740", "1841"], Ways = 12, PitchMm = 0.5, LeadMm = 0.12 },
-        new("U7", PartShape.Chip, 20, 13.4, 5, 3, 1) { Marks = ["345B", "#118", "4417"], Ways = 12, PitchMm = 0.8, LeadMm = 0.1 },
+        // Six lands a side and one at each end: the outline of 3 × 5 mm with 14 lands that accelerometers of this family share (from memory).
+        new("U7", PartShape.Chip, 20, 13.4, 5, 3, 1) { Marks = ["345B", "#118", "4417"], Ways = 14, EndLeads = 1, PitchMm = 0.8, LeadMm = 0.1 },
     ];
 
     public static Scene Top(int seed) => new()
