@@ -13,6 +13,8 @@ namespace Lidoff.Weighing.Becauses;
 /// <summary>What an entry says, in one sentence for people, and the picture it was made in; report and drawer say the same.</summary>
 public static class EntryWords
 {
+    // Numbers stand as they were noted, to a millionth of their unit: a because must not round away what it rests on.
+
     /// <summary>Stands for payloads that have no sentence of their own.</summary>
     public const string AsWritten = "as written.";
 
@@ -20,12 +22,12 @@ public static class EntryWords
     public static string Say(object? payload) => payload switch
     {
         FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
-        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.###} ± {scale.Reference.UMm:0.###} mm in {scale.Picture}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px."),
+        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######} ± {scale.Reference.UMm:0.######} mm in {scale.Picture}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px."),
         LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {clicked.Picture}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
-        LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.###} ± {read.UMm:0.###} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
+        LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######} ± {read.UMm:0.######} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
         MarkSighting mark => $"mark on {mark.Spot}: {mark.Text}.",
-        BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.###} × {body.SecondMm:0.###} mm, each ± {body.UMm:0.###}."),
-        PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.###} ± {pitch.UMm:0.###} mm."),
+        BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm, each ± {body.UMm:0.######}."),
+        PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######} ± {pitch.UMm:0.######} mm."),
         SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",
         PictureSighting picture => $"{picture.File} is a picture of the specimen.",
         ReckonBinding reckoning => $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}.",
@@ -33,18 +35,18 @@ public static class EntryWords
         PinsSighting pins => $"pins of {pins.Spot}: {pins.Count?.ToString(CultureInfo.InvariantCulture) ?? "not counted"}{(pins.Ground.Count > 0 ? ", on ground " + string.Join(", ", pins.Ground) : "")}.",
         BusSighting bus => Text($"{bus.Spot} answered on a bus{(bus.Address is { } address ? $" at 0x{address:x2}" : "")}."),
         IdentitySighting identity => Text($"{(identity.Spot.Length > 0 ? identity.Spot : "a part")} returned 0x{identity.Value:x2} from register 0x{identity.Register:x2}."),
-        SupplySighting supply => Text($"supply of {supply.Spot}: {supply.V:0.###} ± {supply.UV:0.###} V."),
-        MassSighting mass => Text($"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.###} ± {mass.UG:0.###} g."),
+        SupplySighting supply => Text($"supply of {supply.Spot}: {supply.V:0.######} ± {supply.UV:0.######} V."),
+        MassSighting mass => Text($"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.######} ± {mass.UG:0.######} g."),
         TouchSighting touch => $"touch of {touch.A.Text} and {touch.B.Text}: {Reading(touch)}.",
         NetDrawn net => $"net {net.Net} drawn by hand: {string.Join(", ", net.Points.Select(point => point.Text))}.",
-        RailDrawn rail => $"rail {rail.Rail}{(rail.From.Length > 0 ? " from " + rail.From : "")}{(rail.To.Count > 0 ? " to " + string.Join(", ", rail.To) : "")}.",
+        RailDrawn rail => $"rail {rail.Rail}{Rail(rail)}.",
         PadSighting pad => $"pad {pad.Point.Text}{Colon(pad.Name)}.",
         SpecimenSighting specimen => $"specimen {specimen.Specimen}{Colon(specimen.Says)}.",
-        StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.CurrentUa is { } current ? Text($", {current:0.###} µA") : "")}.",
+        StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.CurrentUa is { } current ? Text($", {current:0.######}{Doubt(state.UUa)} µA") : "")}.",
         StepSighting step => $"step: {step.Does}{(step.Destroys.Length > 0 ? "; destroyed " + step.Destroys : "")}.",
         StepPlanned plan => $"plan {plan.Plan}{Colon(plan.Does)}{(plan.Dropped ? ", dropped" : "")}.",
         BenchLeft left => $"bench left{Colon(left.InHand)}.",
-        CellSighting cell => Text($"cell{Blank(cell.Spot)}{(cell.Volts is { } volts ? $", {volts:0.###} V" : "")}{(cell.Connected is { } connected ? connected ? ", connected" : ", disconnected" : "")}{(cell.Damaged == true ? ", damaged" : "")}."),
+        CellSighting cell => $"cell{Blank(cell.Spot)}{Cell(cell)}.",
         QuestionAsked question => $"question {question.Question}{Colon(question.Text)}{(question.Dropped ? ", dropped" : "")}",
         _ => AsWritten,
     };
@@ -81,13 +83,34 @@ public static class EntryWords
         _ => "",
     };
 
+    private static string Cell(CellSighting cell)
+    {
+        var said = new List<string>();
+        if (cell.Volts is { } volts) said.Add(Text($"{volts:0.######} V"));
+        if (cell.Ohms is { } ohms) said.Add(Text($"{ohms:0.######} Ω inside"));
+        if (cell.Printed.Length > 0) said.Add($"printed “{cell.Printed}”");
+        if (cell.Mm is { Count: 3 } mm) said.Add(Text($"{mm[0]:0.######} × {mm[1]:0.######} × {mm[2]:0.######} mm"));
+        if (cell.Connected is { } connected) said.Add(connected ? "connected" : "disconnected");
+        if (cell.Damaged == true) said.Add("damaged");
+        return string.Concat(said.Select(each => ", " + each));
+    }
+
+    private static string Rail(RailDrawn rail)
+    {
+        var volts = rail.V is { } v ? Text($", {v:0.######}{Doubt(rail.UV)} V") : "";
+        var ends = $"{(rail.From.Length > 0 ? " from " + rail.From : "")}{(rail.To.Count > 0 ? " to " + string.Join(", ", rail.To) : "")}";
+        return volts.Length > 0 && ends.Length > 0 ? volts + "," + ends : volts + ends;
+    }
+
+    private static string Doubt(double? u) => u is { } known ? Text($" ± {known:0.######}") : "";
+
     private static string Reading(TouchSighting touch)
     {
         var said = new List<string>();
         if (touch.Open) said.Add("open");
         if (touch.Beep is { } beep) said.Add(beep ? "beep" : "no beep");
-        if (touch.Ohms is { } ohms) said.Add(Text($"{ohms:0.###} Ω"));
-        if (touch.Volts is { } volts) said.Add(Text($"{volts:0.####} V"));
+        if (touch.Ohms is { } ohms) said.Add(Text($"{ohms:0.######} Ω"));
+        if (touch.Volts is { } volts) said.Add(Text($"{volts:0.######} V"));
         return string.Join(", ", said);
     }
 

@@ -36,6 +36,12 @@ public sealed class CautionTests
         Assert.Equal(["cell-damaged", "cell-reads-zero"], Keys("""{"volts":0,"damaged":true}"""));
         Assert.Empty(Keys("""{"volts":3.8,"damaged":false}"""));
 
+        // A cell whose protection has opened reads near nothing at its leads; no charged cell of any chemistry in a wearable reads half a volt
+        // (zinc and silver 1.0, lithium 2.0 V when empty): common practice, no source.
+        Assert.Equal(["cell-reads-zero"], Keys("""{"volts":0.5}"""));
+        Assert.Equal(["cell-reads-zero"], Keys("""{"volts":-0.5}"""));
+        Assert.Empty(Keys("""{"volts":0.51}"""));
+
         static IEnumerable<string> Keys(string line) => Cautions.For(KindLines.Read(new CellKind(), line)).Select(caution => caution.Key);
     }
 }

@@ -38,6 +38,16 @@ public sealed class OpeningKindTests
     public void A_step_without_an_act_is_some_other_act() =>
         Assert.Equal(StepAct.Other, KindLines.Read(new StepKind(), """{"does":"had tea"}""").Act);
 
+    // A pocket scale and a hand meter show hundredths and are trusted to about one; a soft pouch gives a tenth under the calliper: common
+    // practice, no source.
+    [Fact]
+    public void What_was_noted_without_doubt_has_its_instruments()
+    {
+        Assert.Equal(0.01, KindLines.Read(new MassKind(), """{"g":3.61}""").UG);
+        var cell = KindLines.Read(new CellKind(), """{"volts":3.84,"mm":[25.1,17.2,4.1]}""");
+        Assert.Equal((0.01, 0.1), (cell.UV, cell.UMm));
+    }
+
     [Fact]
     public void A_cell_reads()
     {

@@ -52,6 +52,32 @@ public sealed class KindTests
         Assert.Equal(word, Read(new SpotKind(), $$"""{"spot":"{{SpotClasses.Find(word)!.Letters}}1","class":"{{word}}"}""").Class);
     }
 
+    // Class letters of IEEE 315 (from memory): where people agree with it. A switch is S there and SW on most boards, an antenna E and AE, a
+    // motor B and M; common practice was taken, no source.
+    [Theory]
+    [InlineData("chip", "U")]
+    [InlineData("resistor", "R")]
+    [InlineData("capacitor", "C")]
+    [InlineData("inductor", "L")]
+    [InlineData("diode", "D")]
+    [InlineData("transistor", "Q")]
+    [InlineData("crystal", "Y")]
+    [InlineData("fuse", "F")]
+    [InlineData("connector", "J")]
+    [InlineData("test pad", "TP")]
+    [InlineData("cell", "BT")]
+    [InlineData("microphone", "MK")]
+    [InlineData("speaker", "LS")]
+    [InlineData("display", "DS")]
+    [InlineData("board", "A")]
+    [InlineData("cable", "W")]
+    [InlineData("electrode", "E")]
+    [InlineData("screw", "H")]
+    [InlineData("button", "SW")]
+    [InlineData("antenna", "AE")]
+    [InlineData("motor", "M")]
+    public void Electrical_parts_have_the_letters_that_drawings_give_them(string word, string letters) => Assert.Equal(letters, SpotClasses.Find(word)!.Letters);
+
     [Fact]
     public void Sorts_of_spots_are_told_apart_and_their_letters_make_designators()
     {
@@ -73,6 +99,15 @@ public sealed class KindTests
         // Common practice after DIN 862: ±0.02 mm outside as a rectangle (checkbook divisor 1/sqrt3: 0.01155), 0.01 repeatability.
         var u = Read(new BodyKind(), """{"spot":"U3","mm":[2,2]}""").UMm;
         Assert.Equal(Math.Sqrt((0.01155 * 0.01155) + (0.01 * 0.01)), u, 3);
+    }
+
+    // The same calliper for one length; over the gaps of a row its 0.0153 mm are shared, and two thirds of it stand for a usual one (common
+    // practice, no source).
+    [Fact]
+    public void Lengths_and_pitches_without_doubt_have_a_callipers_too()
+    {
+        Assert.Equal(0.0153, Read(new LengthKind(), """{"spot":"U3","what":"width","mm":6.01}""").ByInstrument!.UMm, 0.0005);
+        Assert.Equal(0.01, Read(new PitchKind(), """{"spot":"J1","mm":1.25,"leads":14}""").UMm);
     }
 
     [Fact]

@@ -59,6 +59,10 @@ public sealed class TracingKindTests
         Assert.Equal(ulong.MaxValue, KindLines.Read(new IdentityKind(), """{"address":"0x68","reg":"0x0","value":"0xFFFFffffFFFFffff"}""").Value);
     }
 
+    // A hand meter good to 0.5 % at 3 V, 15 mV, with a digit of 10 mV: sqrt(15² + 10²) = 18 mV (common practice, no source).
+    [Fact]
+    public void A_supply_without_doubt_has_a_hand_meters() => Assert.Equal(0.018, KindLines.Read(new SupplyKind(), """{"spot":"U3","v":3.0}""").UV, 0.0025);
+
     [Fact]
     public void Pins_on_ground_are_numbers_or_balls() =>
         Assert.Equal(["13", "A4"], KindLines.Read(new PinsKind(), """{"spot":"U3","ground":[13,"A4"]}""").Ground);

@@ -30,6 +30,31 @@ public sealed class NetBookTests : IDisposable
         Assert.Empty(Book.Contradictions);
     }
 
+    // Where the lines are drawn is common practice at the bench, no source: leads, tips and a thin track make up to 2 Ω together; beepers
+    // sound below 10 to 75 Ω, and one that sounds below 100 Ω still means a wire; no track makes a kilohm; what is left in a capacitor
+    // moves a reading of ohms once it is more than some tens of millivolts.
+    [Theory]
+    [InlineData("\"ohms\":2", true, false)]
+    [InlineData("\"ohms\":2.01", false, false)]
+    [InlineData("\"ohms\":999", false, false)]
+    [InlineData("\"ohms\":1000", false, true)]
+    [InlineData("\"beep\":true,\"threshold_ohm\":100", true, false)]
+    [InlineData("\"beep\":true,\"threshold_ohm\":101", false, false)]
+    [InlineData("\"beep\":true", true, false)]
+    [InlineData("\"beep\":false", false, true)]
+    [InlineData("\"open\":true", false, true)]
+    [InlineData("\"ohms\":0.3,\"volts\":0.02", true, false)]
+    [InlineData("\"ohms\":0.3,\"volts\":-0.021", false, false)]
+    [InlineData("\"ohms\":4700,\"volts\":0.021", false, false)]
+    [InlineData("\"beep\":true,\"volts\":0.5", false, false)]
+    // A silent beeper that showed ohms is told by its ohms.
+    [InlineData("\"beep\":false,\"ohms\":30,\"threshold_ohm\":20", false, false)]
+    public void What_joins_and_what_holds_apart_is_what_meters_mean(string reading, bool joins, bool apart)
+    {
+        dossier.Note($$"""{"kind":"touch","a":"U1.1","b":"U2.1",{{reading}}}""");
+        Assert.Equal((joins, apart), (Book.Nets.Count == 1, Book.Apart.Count == 1));
+    }
+
     [Theory]
     [InlineData("""{"kind":"touch","a":"U1.1","b":"U2.1","beep":true,"threshold_ohm":500}""")]
     [InlineData("""{"kind":"touch","a":"U1.1","b":"U2.1","ohms":47}""")]
@@ -77,7 +102,19 @@ public sealed class NetBookTests : IDisposable
         Assert.Equal(4, Assert.Single(Book.Nets).Points.Count);
     }
 
-    // Beepers differ from 10 to 75 Ω: one that stays silent may sit across what makes another beep.
+    // By hand: resistances in a row add up. Two links of at most 2 Ω and 1.5 Ω are at most 3.5 Ω, far below the kilohm that was read; ten beeps
+    // below 100 Ω each may be a kilohm together, and eleven more than that.
+    [Fact]
+    public void A_reading_of_ohms_contradicts_a_chain_only_where_the_chain_must_be_shorter()
+    {
+        dossier.Note("""{"kind":"touch","a":"U1.1","b":"TP1","ohms":2}""", """{"kind":"touch","a":"TP1","b":"U2.1","ohms":1.5}""", """{"kind":"touch","a":"U1.1","b":"U2.1","ohms":1000}""");
+        Assert.Equal("U1.1 to U2.1 reads 1000 Ω, yet they are one net: U1.1 to TP1 reads 2 Ω; TP1 to U2.1 reads 1.5 Ω.", Assert.Single(Book.Contradictions).Say);
+        for (var i = 10; i < 21; i++) dossier.Note($$"""{"kind":"touch","a":"P{{i}}","b":"P{{i + 1}}","beep":true,"threshold_ohm":100}""");
+        dossier.Note("""{"kind":"touch","a":"P10","b":"P20","ohms":1000}""", """{"kind":"touch","a":"P10","b":"P21","ohms":1000}""");
+        Assert.Equal(["P10 to P20 reads 1000 Ω", "U1.1 to U2.1 reads 1000 Ω"], Book.Contradictions.Select(each => each.Say.Split(',')[0]));
+    }
+
+    // Beepers differ from 10 to 75 Ω (common practice, no source): one that stays silent may sit across what makes another beep.
     [Fact]
     public void A_silent_beeper_only_contradicts_a_chain_that_must_be_shorter_than_its_threshold()
     {
@@ -85,6 +122,15 @@ public sealed class NetBookTests : IDisposable
         Assert.Empty(Book.Contradictions);
         dossier.Note("""{"kind":"touch","a":"U2.1","b":"U1.1","beep":false,"threshold_ohm":40}""");
         Assert.Equal("U2.1 and U1.1 do not beep, yet they are one net: U1.1 and U2.1 beep (below 40 Ω).", Assert.Single(Book.Contradictions).Say);
+        Assert.True(Book.Contradictions[0].Impossible);
+    }
+
+    // Nobody noted the thresholds: the one that beeped may sound up to 75 Ω, the one that was silent may stop at 10 Ω.
+    [Fact]
+    public void Two_beepers_of_unknown_threshold_do_not_contradict_each_other()
+    {
+        dossier.Note("""{"kind":"touch","a":"U1.1","b":"U2.1","beep":true}""", """{"kind":"touch","a":"U1.1","b":"U2.1","beep":false}""");
+        Assert.Empty(Book.Contradictions);
     }
 
     [Fact]
@@ -92,12 +138,15 @@ public sealed class NetBookTests : IDisposable
     {
         dossier.Note("""{"kind":"net","net":"VBAT","points":["J1.1"]}""", """{"kind":"net","net":"VSYS","points":["U2.1"]}""", """{"kind":"touch","a":"J1.1","b":"U2.1","beep":true}""");
         Assert.Equal("VBAT and VSYS were drawn as two nets, yet they are one: J1.1 and U2.1 beep.", Assert.Single(Book.Contradictions).Say);
+        // A jumper or a sense resistor would explain it.
+        Assert.False(Book.Contradictions[0].Impossible);
         Assert.Equal(["VBAT", "VSYS"], Book.Nets[0].Names);
     }
 
-    // Being one net is an equivalence: whatever the order of the touches, the same nets, each point on one at most.
+    // Being one net is an equivalence: whatever the order of the touches, the same nets, and they are those that Warshall's closure of the
+    // touches gives (S. Warshall, A Theorem on Boolean Matrices, 1962), worked out here on a table of yes and no.
     [Fact]
-    public void Nets_do_not_depend_on_the_order_of_touches() => Gen.Select(Gen.Int[1, 12], Gen.Int[1, 12]).Where(pair => pair.Item1 != pair.Item2).List[0, 14].Sample(
+    public void Nets_are_the_closure_of_the_touches_in_whatever_order_they_come() => Gen.Select(Gen.Int[1, 12], Gen.Int[1, 12]).Where(pair => pair.Item1 != pair.Item2).List[0, 14].Sample(
         touches =>
         {
             using var forwards = new NotedDossier(typeof(TouchKind));
@@ -109,7 +158,23 @@ public sealed class NetBookTests : IDisposable
             Assert.Equal(one.Nets.Select(net => net.Points), other.Nets.Select(net => net.Points));
             var points = one.Nets.SelectMany(net => net.Points).ToList();
             Assert.Equal(points.Distinct().Count(), points.Count);
-            Assert.All(touches, touch => Assert.Equal(one.NetOf(new($"U{touch.Item1}.1"))?.Name, one.NetOf(new($"U{touch.Item2}.1"))?.Name));
+            var joined = new bool[13, 13];
+            foreach (var (a, b) in touches) joined[a, b] = joined[b, a] = true;
+            for (var k = 1; k < 13; k++)
+            {
+                for (var i = 1; i < 13; i++)
+                {
+                    for (var j = 1; j < 13; j++) joined[i, j] |= joined[i, k] && joined[k, j];
+                }
+            }
+
+            for (var i = 1; i < 13; i++)
+            {
+                for (var j = 1; j < 13; j++)
+                {
+                    if (i != j) Assert.Equal(joined[i, j], one.NetOf(new($"U{i}.1")) is { } net && net.Points.Contains(new($"U{j}.1")));
+                }
+            }
         },
         iter: 200);
 }

@@ -57,6 +57,22 @@ internal sealed class Bench : IDisposable
 
     public void Dispose() => store.Dispose();
 
+    /// <summary>The same dossier as another person has it, who then writes for himself.</summary>
+    public Bench Copied(string writer)
+    {
+        var copy = new Bench(writer);
+        copy.Merge(this);
+        return copy;
+    }
+
+    /// <summary>Takes in what another has.</summary>
+    public void Merge(Bench other)
+    {
+        Assert.True(store.Merge(other.store.Read(Dossier).Value.Entries, ErasureRule.Refuse).Ok);
+        fold.Apply([.. store.Read(Dossier).Value.Entries.Where(entry => fold.View.Find(entry.Id) is null)]);
+        Model.Feed(fold);
+    }
+
     /// <summary>The same entries in a model that never saw them one by one.</summary>
     public DossierModel Rebuilt()
     {

@@ -57,8 +57,20 @@ public sealed class QuestionBoardTests : IDisposable
             """{"kind":"question","question":"Q1","text":"What drives it, and how large?","ties":["part:U1","body:U1:length"]}""");
         var question = Assert.Single(Board);
         Assert.StartsWith("part at U1: ZX52832 (over 99 %); body length of U1: 6.000 ± 0.020 mm", question.Answer, StringComparison.Ordinal);
-        Assert.Equal(question.Ties.Min(tie => tie.Grade), question.Grade);
+        // One measured body is one line of evidence, E2; mark, body and pins under the part are more (docs/design.md, 5).
+        Assert.Equal([Grade.E3, Grade.E2], question.Ties.Select(tie => tie.Grade));
+        Assert.Equal(Grade.E2, question.Grade);
         Assert.Equal(QuestionState.Answered, question.State);
+    }
+
+    // Two parts that a mark leaves open, none of them in front: each about a half (see the made-up catalogue), both named, neither decided.
+    [Fact]
+    public void Rivals_that_stay_possible_are_named_with_their_odds()
+    {
+        bench.Note("""{"kind":"mark","spot":"U1","lines":["ZX528??"]}""", """{"kind":"question","question":"Q1","text":"?","ties":["part:U1"]}""");
+        var question = Assert.Single(Board);
+        Assert.Equal(QuestionState.Open, question.State);
+        Assert.Matches("^or ZX528(32 (4[5-9]|50) %, ZX52810|10 (4[5-9]|50) %, ZX52832) (4[5-9]|50) %$", question.Spread);
     }
 
     [Fact]

@@ -54,7 +54,7 @@ public sealed class NamePageTests : RoomContext
         var page = Page();
         On(page, "#accept-many", e => e.Input("because"));
         On(page, "form:has(#accept-many)", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Contains(NameSentences.NothingTicked, page.Find("form:has(#accept-many) .fault").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("Tick at least one spot whose best candidate is to be accepted.", page.Find("form:has(#accept-many) .fault").TextContent, StringComparison.Ordinal), Patience);
     }
 
     // Week 19 of 2021 began on Monday, 10 May (ISO 8601 calendar); 2119 as year and week is the usual spelling (common practice, no source).
@@ -69,6 +69,8 @@ public sealed class NamePageTests : RoomContext
     [Fact]
     public void A_crop_stays_within_its_picture()
     {
+        // By hand: an eighth of 4,000 px is 500, kept inside at the left and the lower edge; a box of 100 × 50 with three tenths more is 130 px,
+        // around its middle at 1,050, 1,025.
         var corner = SpotCrop.Around("x", 4000, 3000, new("U1", "", "", "", "x", new(10, 2990), null));
         Assert.Equal("0 2500 500 500", corner.ViewBox);
         var box = SpotCrop.Around("x", 4000, 3000, new("U1", "", "", "", "x", null, new(1000, 1000, 100, 50)));

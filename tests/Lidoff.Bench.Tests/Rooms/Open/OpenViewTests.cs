@@ -22,7 +22,11 @@ public sealed class OpenViewTests : IDisposable
         Assert.Equal("7.79 ± 0.051 g of 21.4 g was not weighed yet, or was lost.", sum.Say);
     }
 
+    // By hand: two readings of ± 0.01 g differ by ± 0.0141 g (JCGM 100:2008, 5.1.2); within twice that, 0.0283 g, they agree (6.3.3: about 95 %).
     [Theory]
+    [InlineData(21.372, "The parts add up to the whole, 21.4 g, within what the scales can tell (± 0.014 g).")]
+    [InlineData(21.371, "0.029 ± 0.014 g of 21.4 g was not weighed yet, or was lost.")]
+    [InlineData(21.429, "The parts weigh 0.029 ± 0.014 g more than the whole: something was weighed twice, or gained something.")]
     [InlineData(21.38, "The parts add up to the whole, 21.4 g, within what the scales can tell (± 0.014 g).")]
     [InlineData(21.9, "The parts weigh 0.5 ± 0.014 g more than the whole: something was weighed twice, or gained something.")]
     public void A_sum_that_closes_or_is_too_large_is_said(double part, string says) => Assert.Equal(says, Assert.Single(View(

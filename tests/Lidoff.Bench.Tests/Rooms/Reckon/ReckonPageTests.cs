@@ -11,7 +11,8 @@ public sealed class ReckonPageTests : RoomContext
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
-    // Ohm's law of a divider: 3.3 V over 10 kΩ and 10 kΩ gives 1.65 V (Horowitz and Hill, The Art of Electronics, 1.2.3: Vout = Vin R2 / (R1 + R2)).
+    // Ohm's law of a divider: 3.3 V over 10 kΩ and 10 kΩ gives 1.65 V (Horowitz and Hill, The Art of Electronics, 1.2.3: Vout = Vin R2 / (R1 + R2)),
+    // and half of the doubt: ± 0.05 V.
     [Fact]
     public void A_calculation_is_found_while_typing_previewed_before_it_is_stored_and_stored_on_enter()
     {
@@ -24,7 +25,7 @@ public sealed class ReckonPageTests : RoomContext
         On(page, "#in-voltage", e => e.Input("3.3 V ± 0.1"));
         On(page, "#in-upper", e => e.Input("10 kΩ"));
         On(page, "#in-lower", e => e.Input("10 kΩ"));
-        page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".preview").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("1.650 ± 0.050 V", page.Find(".preview").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<ReckonBinding>());
         On(page, "form:has(.preview)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal("R1", Assert.Single(Stored<ReckonBinding>()).Reckoning), Patience);
@@ -41,9 +42,9 @@ public sealed class ReckonPageTests : RoomContext
         Act(page, () => page.FindAll(".found .pick")[0].Click());
         page.WaitForElement("#in-capacity", Patience);
         On(page, "#in-capacity", e => e.Input("310 metres"));
-        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-capacity) .fault")), Patience);
+        page.WaitForAssertion(() => Assert.Contains("metres", page.Find(".field:has(#in-capacity) .fault").TextContent, StringComparison.Ordinal), Patience);
         On(page, "form:has(.preview)", e => e.Submit());
-        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".field:has(#in-current) .fault, .fault")), Patience);
+        page.WaitForAssertion(() => Assert.Contains("missing", page.Find(".field:has(#in-sleep_current) .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("310 metres", page.Find("#in-capacity").GetAttribute("value"));
         Assert.Empty(Stored<ReckonBinding>());
     }
@@ -56,8 +57,8 @@ public sealed class ReckonPageTests : RoomContext
             """{"kind":"reckon","reckoning":"R1","calculation":"pitch_from_span","inputs":{"span":{"from":"length:J2:span"},"pins":"14"},"says":"What pitch has the cable?"}""");
         var shown = Bench.View("d", dossier => NumberView.Of(dossier, "R1"))!;
         Assert.Empty(shown.Faults);
-        // 14 leads span 13 pitches: 1 mm (geometry).
-        Assert.Contains("1.0", shown.Head.Value, StringComparison.Ordinal);
+        // 14 leads span 13 pitches: 13.0 ± 0.05 mm by 13 is 1 ± 0.0038 mm (geometry).
+        Assert.Equal("1.0000 ± 0.0038 mm", shown.Head.Value);
         var span = shown.Inputs.First(input => input.Key == "span");
         Assert.Equal("length:J2:span", span.Bound);
         Assert.Equal("length", Assert.Single(span.Sightings).Kind);

@@ -20,12 +20,12 @@ public sealed class LengthTypedTests
     [Fact]
     public void What_is_wrong_with_a_known_length_is_said_all_at_once()
     {
-        Assert.Equal([SeeSentences.ScaleMissing], ScaleTyped.Read("").Faults);
-        Assert.Equal([SeeSentences.NoRange("25..27 mm")], ScaleTyped.Read("25..27 mm").Faults);
-        Assert.Equal([SeeSentences.NotPositive("0 mm")], ScaleTyped.Read("0 mm").Faults);
+        Assert.Equal(["How long is it? Write, for example, 26 mm ± 0.05."], ScaleTyped.Read("").Faults.Select(fault => fault.Say));
+        Assert.Equal(["\"25..27 mm\" is a range; write the known length as 26 mm ± 0.05."], ScaleTyped.Read("25..27 mm").Faults.Select(fault => fault.Say));
+        Assert.Equal(["\"0 mm\" is not above zero; between equal places there is no length."], ScaleTyped.Read("0 mm").Faults.Select(fault => fault.Say));
         Assert.Equal(
-            [SeeSentences.NotPositive("-3 mm"), SeeSentences.NoSuchPiece("width 2", "height 1.2 mm and camera 180 mm")],
-            ScaleTyped.Read("-3 mm, width 2").Faults);
+            ["\"-3 mm\" is not above zero; between equal places there is no length.", "\"width 2\" is not understood here; known are height 1.2 mm and camera 180 mm."],
+            ScaleTyped.Read("-3 mm, width 2").Faults.Select(fault => fault.Say));
     }
 
     [Theory]
@@ -39,9 +39,9 @@ public sealed class LengthTypedTests
     [Fact]
     public void What_is_missing_of_a_length_is_said()
     {
-        Assert.Equal([SeeSentences.WhichSpot], LengthTyped.Read("width", "").Faults);
-        Assert.Equal([SeeSentences.WhichLength("U1")], LengthTyped.Read("U1", "").Faults);
-        Assert.Equal([SeeSentences.NoSuchPiece("wide", "height 1.2 mm")], LengthTyped.ReadBody("U1 wide", "").Faults);
+        Assert.Equal(["Which spot does it belong to? Begin with its letter and number, as in U1 width."], LengthTyped.Read("width", "").Faults.Select(fault => fault.Say));
+        Assert.Equal(["Which length of U1 is it? Write, for example, U1 width."], LengthTyped.Read("U1", "").Faults.Select(fault => fault.Say));
+        Assert.Equal(["\"wide\" is not understood here; known are height 1.2 mm."], LengthTyped.ReadBody("U1 wide", "").Faults.Select(fault => fault.Say));
     }
 
     [Theory]

@@ -43,12 +43,12 @@ public sealed class MarkTypedTests
     [Fact]
     public void What_cannot_be_a_mark_is_said()
     {
-        Assert.Equal([SeeSentences.MarkMissing], MarkTyped.Read("  ").Faults);
-        Assert.Equal([SeeSentences.MarkMissing], MarkTyped.Read("/").Faults);
-        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("|A").Faults);
-        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("A|").Faults);
-        Assert.Equal([SeeSentences.LoneBar], MarkTyped.Read("A|/B").Faults);
-        Assert.Equal([SeeSentences.StarAmongAlternatives], MarkTyped.Read("A|B*").Faults);
+        Assert.Equal(["Type what stands there, with ? for what cannot be read."], MarkTyped.Read("  ").Faults.Select(fault => fault.Say));
+        Assert.Equal(["Type what stands there, with ? for what cannot be read."], MarkTyped.Read("/").Faults.Select(fault => fault.Say));
+        Assert.Equal(["A | stands between two characters that may be meant, as in 8|B; write || for the sign itself."], MarkTyped.Read("|A").Faults.Select(fault => fault.Say));
+        Assert.Equal(["A | stands between two characters that may be meant, as in 8|B; write || for the sign itself."], MarkTyped.Read("A|").Faults.Select(fault => fault.Say));
+        Assert.Equal(["A | stands between two characters that may be meant, as in 8|B; write || for the sign itself."], MarkTyped.Read("A|/B").Faults.Select(fault => fault.Say));
+        Assert.Equal(["A line with alternatives is stored place by place and cannot hold a *. Write one ? for each unread place instead."], MarkTyped.Read("A|B*").Faults.Select(fault => fault.Say));
     }
 
     [Fact]

@@ -70,7 +70,6 @@ public sealed class LabelledPictureTests : IDisposable
         // 37 px to the mm in a picture 800 px wide: 0.35 of the width is 7.57 mm, so the bar is 5 mm, 185 px.
         var svg = XElement.Parse(Label(Board(800, 600), [], new(37, 0.004)).Svg());
         Assert.Contains(svg.Elements(Svg + "rect"), rect => (string)rect.Attribute("width")! == "185");
-        Assert.DoesNotContain("scale known", svg.Value, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,6 +87,9 @@ public sealed class LabelledPictureTests : IDisposable
     [InlineData(0.05, "50 µm")]
     [InlineData(1, "1 mm")]
     [InlineData(20, "20 mm")]
+    [InlineData(0.5, "500 µm")]
+    [InlineData(500, "500 mm")]
+    [InlineData(1000, "1 m")]
     [InlineData(2000, "2 m")]
     public void Lengths_are_said_in_their_unit(double mm, string said) => Assert.Equal(said, BarLength.Words(mm));
 
@@ -99,8 +101,22 @@ public sealed class LabelledPictureTests : IDisposable
         Assert.Contains("no scale known", labelled.Svg(), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_doubtful_scale_says_so() => Assert.Equal("scale known to ± 2.5 %", LabelledSentences.ScaleDoubt(0.025));
+    // One per cent is what the eye tells along a bar: the line is ours.
+    [Theory]
+    [InlineData(0.01, "")]
+    [InlineData(0.011, "scale known to ± 1.1 %")]
+    [InlineData(0.025, "scale known to ± 2.5 %")]
+    [InlineData(0.094, "scale known to ± 9.4 %")]
+    [InlineData(0.126, "scale known to ± 13 %")]
+    public void A_doubtful_scale_says_so_beside_its_bar(double u, string said)
+    {
+        var (svg, sure) = (XElement.Parse(Label(Board(800, 600), [], new(37, u)).Svg()), XElement.Parse(Label(Board(800, 600), [], new(37, 0)).Svg()));
+        Assert.Equal(said.Length > 0 ? [said] : [], svg.Element(Svg + "desc")!.Value.Split('\n').Where(line => line.StartsWith("scale known", StringComparison.Ordinal)));
+        // Words are drawn as strokes: beside the bar stands one thing more in the colour of doubt.
+        Assert.Equal(Amber(sure) + (said.Length > 0 ? 1 : 0), Amber(svg));
+
+        static int Amber(XElement drawn) => drawn.Elements(Svg + "path").Count(path => (string?)path.Attribute("stroke") == "#F0B35E");
+    }
 
     [Fact]
     public void Hostile_words_stay_words()
