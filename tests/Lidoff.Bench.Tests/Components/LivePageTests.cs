@@ -80,8 +80,11 @@ public sealed class LivePageTests : BunitContext
             Thread.Sleep(500);
         }
         while (drawn != page.RenderCount);
+        // The list beside it tells that the move was seen.
+        var list = Render<DossiersPage>();
+        list.WaitForAssertion(() => Assert.Contains("/dossiers/brindle", list.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
         bench.Set("other", "");
-        Thread.Sleep(100);
+        list.WaitForAssertion(() => Assert.Contains("/dossiers/other", list.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
         Assert.Equal(drawn, page.RenderCount);
     }
 

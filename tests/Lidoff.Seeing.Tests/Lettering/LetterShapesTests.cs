@@ -18,8 +18,9 @@ public sealed class LetterShapesTests
     public void Letters_stay_between_their_marks_and_their_descenders()
     {
         var points = LetterShapes.Line("ÄÉgjpqy|", 10, 20, 6).SelectMany(stroke => stroke.Points).ToList();
-        Assert.Equal(20 - 2, points.Min(point => point.Y));
-        Assert.Equal(20 + (6 * LetterShapes.Descent), points.Max(point => point.Y), 9);
+        // On the grid of six rows a capital, 6 px high: marks stand two rows above it, descenders two rows below the base line at 26.
+        Assert.Equal(18, points.Min(point => point.Y));
+        Assert.Equal(28, points.Max(point => point.Y), 9);
         Assert.Equal(10, points.Min(point => point.X), 9);
         Assert.Equal(10 + (6 * LetterShapes.Width("ÄÉgjpqy|")), points.Max(point => point.X), 9);
     }
@@ -30,5 +31,7 @@ public sealed class LetterShapesTests
         Assert.Equal(LetterShapes.Width("漢"), LetterShapes.Width("\U0001F600"));
         Assert.Single(LetterShapes.Line("漢", 0, 0, 1));
         Assert.Equal(0, LetterShapes.Width(""));
+        // Two letters of four columns of a sixth each, and 0.3 between them, by hand.
+        Assert.Equal(1.6333, LetterShapes.Width("HH"), 4);
     }
 }

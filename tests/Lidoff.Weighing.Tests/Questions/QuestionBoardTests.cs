@@ -63,13 +63,14 @@ public sealed class QuestionBoardTests : IDisposable
         Assert.Equal(QuestionState.Answered, question.State);
     }
 
-    // Two parts that a mark leaves open, none of them in front: each about a half (see the made-up catalogue), both named, neither decided.
+    // Two parts that a mark leaves open, neither in front: each about a half. The family they share is an answer (docs/design.md, 1).
     [Fact]
     public void Rivals_that_stay_possible_are_named_with_their_odds()
     {
         bench.Note("""{"kind":"mark","spot":"U1","lines":["ZX528??"]}""", """{"kind":"question","question":"Q1","text":"?","ties":["part:U1"]}""");
         var question = Assert.Single(Board);
-        Assert.Equal(QuestionState.Open, question.State);
+        Assert.Equal(QuestionState.Answered, question.State);
+        Assert.Equal("family ZX52 (99 %)", question.Answer);
         Assert.Matches("^or ZX528(32 (4[5-9]|50) %, ZX52810|10 (4[5-9]|50) %, ZX52832) (4[5-9]|50) %$", question.Spread);
     }
 
