@@ -22,7 +22,7 @@ public sealed class Circuit
     }
 
     /// <summary>
-    /// Returns when the page is drawn and live: frames went both ways, and none for <paramref name="quietMs"/>. Throws after 15 s.
+    /// Returns when the page is drawn and live: frames went both ways, and none for <paramref name="quietMs"/>. Throws after 40 s.
     /// </summary>
     public async Task Quiet(int quietMs = 200)
     {
@@ -30,7 +30,7 @@ public sealed class Circuit
         // The handshake, the circuit's start and its first drawing are more than four frames.
         while (Volatile.Read(ref frames) < 4 || Stopwatch.GetElapsedTime(Interlocked.Read(ref lastFrame)).TotalMilliseconds < quietMs)
         {
-            if (watch.Elapsed.TotalSeconds > 15) throw new TimeoutException("the page's live connection did not come up within 15 s");
+            if (watch.Elapsed.TotalSeconds > 40) throw new TimeoutException("the page's live connection did not come up within 40 s");
             await Task.Delay(20).ConfigureAwait(false);
         }
     }

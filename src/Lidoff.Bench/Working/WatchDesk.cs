@@ -118,8 +118,10 @@ public sealed class WatchDesk(IBenchData data, TimeProvider time, string workspa
             while (!watch.Stop.IsCancellationRequested)
             {
                 var events = await folder.Look(watch.Stop.Token).ConfigureAwait(false);
+                bool waits;
+                lock (gate) (waits, watch.Waiting) = (watch.Waiting != folder.Waiting, folder.Waiting);
                 foreach (var each in events) Tell(dossier, watch, each);
-                lock (gate) watch.Waiting = folder.Waiting;
+                if (waits && events.Count == 0) Tell(dossier, watch, new(WatchSight.Waiting, "", "", State(dossier).Say));
                 await Task.Delay(every ?? TimeSpan.FromSeconds(1), time, watch.Stop.Token).ConfigureAwait(false);
             }
         }

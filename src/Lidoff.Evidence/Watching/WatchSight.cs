@@ -17,4 +17,7 @@ public enum WatchSight
 
     /// <summary>The folder can be read again.</summary>
     Back,
+
+    /// <summary>More or fewer files than before are still being written.</summary>
+    Waiting,
 }

@@ -41,8 +41,10 @@ public sealed class WatchDeskTests : IDisposable
         var told = new List<WatchEvent>();
         using var listening = desk.Listen((_, each) => { lock (told) told.Add(each); });
         Assert.True(desk.Start("collar", card.Path).Ok);
-        await Until(() => { lock (told) return told.Count == 1; });
-        Assert.Equal("“note.txt” is in the dossier already and was not taken again.", told[0].Say);
+        await Until(() => { lock (told) return told.Count == 2; });
+        // First it may still be being written, then it is known.
+        Assert.Equal([(WatchSight.Waiting, "Watching: 0 files taken in, 1 still being written."), (WatchSight.Known, "“note.txt” is in the dossier already and was not taken again.")], told.Select(each => (each.Sight, each.Say)));
+        Assert.Equal("Watching: 0 files taken in.", desk.State("collar").Say);
         Assert.Single(bench.Added);
     }
 

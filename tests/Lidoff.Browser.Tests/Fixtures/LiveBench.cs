@@ -86,16 +86,8 @@ public sealed class LiveBench : IAsyncDisposable
     }
 
     /// <summary>Waits until what is stored is as it should be; a page's Enter and the disk are a moment apart.</summary>
-    public async Task Stored(string dossier, string what, Func<DossierSession, bool> asWanted)
-    {
-        for (var i = 0; i < 100; i++)
-        {
-            if (Stored(dossier, asWanted)) return;
-            await Task.Delay(100);
-        }
-
-        Assert.Fail("not in the store within 10 s: " + what);
-    }
+    public Task Stored(string dossier, string what, Func<DossierSession, bool> asWanted) =>
+        Patience.Until("in the store: " + what, () => Task.FromResult(Stored(dossier, asWanted)));
 
     /// <summary>Stops it as Ctrl+C would.</summary>
     public async Task Stop()

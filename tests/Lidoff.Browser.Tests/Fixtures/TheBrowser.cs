@@ -18,7 +18,11 @@ public sealed class TheBrowser : IAsyncDisposable
     private readonly Lazy<Task<Chromium>> withCamera = new(() => Chromium.Start(camera: true));
     private readonly Lazy<Task<LiveBench>> demo;
 
-    public TheBrowser() => demo = new(() => LiveBench.Start(folder["demo"], "demo"));
+    public TheBrowser()
+    {
+        Patience.Teach();
+        demo = new(() => LiveBench.Start(folder["demo"], "demo"));
+    }
 
     /// <summary>The bench on the demo dossier: to look at, not to write to.</summary>
     public Task<LiveBench> Demo => demo.Value;

@@ -37,7 +37,7 @@ public sealed class Window
             AcceptDownloads = true,
             Permissions = permissions,
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(Patience.Ms);
         var watch = await Watch.Over(context);
         await bench.LogIn(context);
         return new(bench, context, await context.NewPageAsync(), watch);
@@ -54,7 +54,7 @@ public sealed class Window
     /// <summary>Waits until the page has gone to an address of the bench by itself; <paramref name="path"/> may end in <c>*</c>.</summary>
     public async Task Arrives(string path)
     {
-        await Assertions.Expect(Page).ToHaveURLAsync(new Regex("^" + Regex.Escape(bench.Own + path.TrimEnd('*')) + (path.EndsWith('*') ? "" : "$")), new() { Timeout = 10_000 });
+        await Assertions.Expect(Page).ToHaveURLAsync(new Regex("^" + Regex.Escape(bench.Own + path.TrimEnd('*')) + (path.EndsWith('*') ? "" : "$")));
         await Settled();
     }
 
@@ -63,13 +63,7 @@ public sealed class Window
     {
         await Page.Locator(field).PressSequentiallyAsync(text);
         await Page.PressAsync(field, "Enter");
-        for (var i = 0; i < 200; i++)
-        {
-            if (await Page.EvaluateAsync<bool>("field => !document.querySelector(field)?.value", field)) return;
-            await Task.Delay(50);
-        }
-
-        Assert.Fail("not taken within 10 s: " + text);
+        await Patience.Until("taken: " + text, () => Page.EvaluateAsync<bool>("field => !document.querySelector(field)?.value", field));
     }
 
     /// <summary>Changes size and colours of an open page.</summary>

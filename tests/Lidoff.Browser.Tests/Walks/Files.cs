@@ -11,6 +11,9 @@ internal static class Files
     /// <summary>A small board as PNG: a green field, a dark body, grain so that it does not pack to nothing.</summary>
     public static byte[] Board { get; } = Png(600, 400, (x, y, grain) => x is > 200 and < 380 && y is > 120 and < 260 ? ((byte)(20 + grain), (byte)(22 + grain), (byte)(24 + grain)) : ((byte)(40 + grain), (byte)(90 + grain), (byte)(60 + grain)));
 
+    /// <summary>600 × 400 px of a board with a square of pure magenta around (100, 200) and one around (500, 200), 8 px wide: 400 px from middle to middle.</summary>
+    public static byte[] Ruled { get; } = Png(600, 400, (x, y, grain) => y is >= 196 and < 204 && x is (>= 96 and < 104) or (>= 496 and < 504) ? ((byte)255, (byte)0, (byte)255) : ((byte)(40 + grain), (byte)(90 + grain), (byte)(60 + grain)));
+
     public static FilePayload Picture(string name = "board.png") => Of(name, Board);
 
     /// <summary>The same, broken off in the middle.</summary>
@@ -34,6 +37,14 @@ internal static class Files
     }
 
     public static FilePayload Of(string name, byte[] bytes) => new() { Name = name, MimeType = "application/octet-stream", Buffer = bytes };
+
+    /// <summary>The kinds of a PNG's chunks in their order.</summary>
+    public static IReadOnlyList<string> Chunks(byte[] png)
+    {
+        var kinds = new List<string>();
+        for (var at = 8; at + 12 <= png.Length; at += 12 + BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at))) kinds.Add(Encoding.ASCII.GetString(png, at + 4, 4));
+        return kinds;
+    }
 
     private static byte[] Png(int width, int height, Func<int, int, int, (byte Red, byte Green, byte Blue)> pixel)
     {

@@ -1,6 +1,7 @@
 using Lidoff.Browser.Tests.Fixtures;
 using Lidoff.Seeing.Kinds;
 using Microsoft.Playwright;
+using static Lidoff.Browser.Tests.Walks.Pointer;
 
 namespace Lidoff.Browser.Tests.Walks;
 
@@ -97,27 +98,6 @@ public sealed class SeeWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", Files.Picture());
         await window.Arrives("/dossiers/device-1/see/*");
         await Assertions.Expect(window.Page.Locator("#stage canvas")).ToBeVisibleAsync();
-    }
-
-    // With the scale stored, a click names things.
-    private static Task Pointing(Window window) => Assertions.Expect(window.Page.Locator("#stage[data-tool=point]")).ToBeVisibleAsync();
-
-    private static async Task Click(Window window, double x, double y)
-    {
-        await window.Page.Locator("#stage").ScrollIntoViewIfNeededAsync();
-        var box = await window.Page.Locator("#stage").BoundingBoxAsync();
-        await window.Page.Locator("#stage").ClickAsync(new() { Position = new() { X = (float)(box!.Width * x), Y = (float)(box.Height * y) } });
-        await window.Settled();
-    }
-
-    // Typed into the line at the point just set; it goes away once the spot is stored.
-    private static async Task Say(Window window, string words)
-    {
-        var field = window.Page.Locator("[id^=spot-]:is(input)");
-        await Assertions.Expect(field).ToBeFocusedAsync();
-        await field.PressSequentiallyAsync(words);
-        await field.PressAsync("Enter");
-        await Assertions.Expect(field).ToHaveCountAsync(0);
     }
 
     private static async Task Move(IKeyboard keys, string arrow, int times)
