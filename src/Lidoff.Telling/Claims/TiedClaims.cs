@@ -9,7 +9,8 @@ public static class TiedClaims
     public static IReadOnlyList<TiedClaim> Of(IReadOnlyList<Claim> claims) =>
     [
         .. claims.Select(claim => new TiedClaim(
-            claim.Name, claim.Text, claim.Grade, claim.State != ClaimState.Same || claim.SupportErased,
+            claim.Name, claim.Text, claim.Grade, (claim.Published is not null && claim.State != ClaimState.Same) || claim.SupportErased,
+            claim.Published is null && claim.State == ClaimState.Lost,
             [.. claim.Values.Select(value => value.Reference)], [.. claim.RestsOn])),
     ];
 }

@@ -3,6 +3,8 @@ using Lidoff.Evidence.Folding;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Quarrels;
+using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Telling.Reporting;
 
@@ -12,6 +14,8 @@ public sealed class ReportContext
     private readonly Func<string, ModelValue> value;
     private readonly SortedDictionary<string, ModelValue> printed = new(StringComparer.Ordinal);
     private readonly SortedSet<EntryId> cited = [];
+    private IReadOnlyList<TiedClaim>? tied;
+    private IReadOnlyList<Quarrel>? quarrels;
 
     /// <summary>A report about <paramref name="view"/>, whose references <paramref name="model"/> resolves.</summary>
     public ReportContext(IDossierView view, DossierModel model, IReadOnlyList<Claim> claims, IReadOnlyList<ReportPicture> pictures)
@@ -31,6 +35,12 @@ public sealed class ReportContext
 
     /// <summary>The claims as they read today.</summary>
     public IReadOnlyList<Claim> Claims { get; }
+
+    /// <summary>The claims as questions and moves see them.</summary>
+    public IReadOnlyList<TiedClaim> Tied => tied ??= TiedClaims.Of(Claims);
+
+    /// <summary>Sightings that cannot all be true, in the book's order.</summary>
+    public IReadOnlyList<Quarrel> Quarrels => quarrels ??= QuarrelBook.Find(View, Model);
 
     /// <summary>The pictures that go along.</summary>
     public IReadOnlyList<ReportPicture> Pictures { get; }

@@ -27,6 +27,10 @@ public sealed class NumbersSection : IReportSection
         return new("numbers", "Numbers", [new Table("Values with standard uncertainty; in nine cases of ten the true value lies in the interval.", ["What", "Value", "90 % interval", "How"], rows, new HashSet<int> { 1, 2 })]);
     }
 
+    // The value stands in its own column.
+    private static string How(string reference, ReportContext context) =>
+        reference.Split(':', 3) is ["length", var spot, var what] ? string.Join("; ", context.Model.Length(spot, what).Readings.Select(reading => reading.How).Distinct(StringComparer.Ordinal)) : "";
+
     private static IReadOnlyList<IReadOnlyList<Inline>> Row(string reference, ReportContext context)
     {
         var value = context.Model.Value(reference);
@@ -35,7 +39,7 @@ public sealed class NumbersSection : IReportSection
             [new TextRun(value.Says)],
             [context.Value(reference)],
             [new TextRun(value.Missing is null ? ReportContext.Interval(value) : "")],
-            [new TextRun(value.Missing ?? (value.Source.Length > 0 ? "formula: " + value.Source : value.Because.Count > 0 ? value.Because[0] : ""))],
+            [new TextRun(value.Missing ?? (value.Source.Length > 0 ? "formula: " + value.Source : How(reference, context)))],
         ];
     }
 }

@@ -2,12 +2,16 @@ using Lidoff.Naming.Ranking;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Reporting;
+using Lidoff.Weighing.Moves;
 
 namespace Lidoff.Telling.Sections;
 
 /// <summary>What is not known, said as plainly as what is: undecided spots with the measurement that would help most, and unsupported claims.</summary>
 public sealed class UnknownSection : IReportSection
 {
+    // As many as the bench shows beside its rooms.
+    private const int Most = 8;
+
     /// <inheritdoc/>
     public string Name => "unknown";
 
@@ -30,7 +34,7 @@ public sealed class UnknownSection : IReportSection
             }
 
             var next = answer.Local.Next.Count > 0
-                ? System.FormattableString.Invariant($" Next: {answer.Local.Next[0].Measure} (about {answer.Local.Next[0].Minutes:0.#} min, {answer.Local.Next[0].Bits:0.0} bits, risk: {answer.Local.Next[0].Risk}).")
+                ? FormattableString.Invariant($" Next: {answer.Local.Next[0].Measure} (about {answer.Local.Next[0].Minutes:0.#} min, {answer.Local.Next[0].Bits:0.0} bits, risk: {answer.Local.Next[0].Risk}).")
                 : "";
             items.Add([new TextRun($"Which part sits at {spot}: {answer.Says}.{next}")]);
         }
@@ -41,6 +45,25 @@ public sealed class UnknownSection : IReportSection
             items.Add([new TextRun($"{claim.Name} has no support: " + string.Join(" ", claim.Values.Where(value => value.Lost).Select(value => context.Model.Value(value.Reference).Missing)))]);
         }
 
-        return items.Count == 0 ? null : new("unknown", "What is not known, and what to measure next", [new Listing(items)]);
+        List<Block> blocks = items.Count > 0 ? [new Listing(items)] : [];
+        var moves = NextMoves.Of(context.View, context.Model, context.Tied, context.Quarrels);
+        if (moves.Count > 0)
+        {
+            blocks.Add(new Table(
+                moves.Count > Most ? $"The {Most} best next moves of {moves.Count}, most worth the minute first." : "The next moves, most worth the minute first.",
+                ["Move", "For", "Minutes", "Bits", "Risk", "Why"], [.. moves.Take(Most).Select(Row)], new HashSet<int> { 2, 3 }));
+        }
+
+        return blocks.Count == 0 ? null : new("unknown", "What is not known, and what to measure next", blocks);
     }
+
+    private static IReadOnlyList<IReadOnlyList<Inline>> Row(NextMove move) =>
+    [
+        [new TextRun(move.Move)],
+        [new TextRun(move.Question)],
+        [new TextRun(FormattableString.Invariant($"{move.Minutes:0.#}"))],
+        [new TextRun(move.Bits is { } bits ? FormattableString.Invariant($"{bits:0.0}") : "not reckoned")],
+        [new TextRun(MoveRisks.Word(move.Risk))],
+        [new TextRun(move.Why)],
+    ];
 }

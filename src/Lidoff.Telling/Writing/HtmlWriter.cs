@@ -66,7 +66,7 @@ public static class HtmlWriter
                 break;
             case Figure figure:
                 html.Append("<figure id=\"").Append(figure.Anchor).Append("\"><svg role=\"img\" aria-label=\"").Append(Escaping.Html(figure.Alternative))
-                    .Append(CultureInfo.InvariantCulture, $"\" viewBox=\"0 0 {figure.Drawing.Width:0.###} {figure.Drawing.Height:0.###}\">").Append(figure.Drawing.Body).Append("</svg>\n<figcaption>");
+                    .Append(CultureInfo.InvariantCulture, $"\" viewBox=\"0 0 {figure.Drawing.Width:0.###} {figure.Drawing.Height:0.###}\" width=\"{figure.Drawing.Width:0.###}\">").Append(figure.Drawing.Body).Append("</svg>\n<figcaption>");
                 Write(html, figure.Caption);
                 html.Append("</figcaption></figure>\n");
                 break;

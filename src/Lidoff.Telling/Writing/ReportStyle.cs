@@ -19,7 +19,7 @@ internal static class ReportStyle
         .because:target{border-color:var(--teal);box-shadow:0 0 0 2px var(--teal)}
         .scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.94rem}caption{text-align:left;color:var(--soft);padding:.3rem 0}
         td,th{padding:.35rem .5rem;text-align:left;border-top:1px solid var(--line);vertical-align:top;overflow-wrap:normal}th{color:var(--soft);font-size:.85rem}td.n,th.n{text-align:right;white-space:nowrap}
-        figure{margin:1rem 0}figure svg{display:block;width:100%;height:auto;max-height:80vh;background:var(--card);border:1px solid var(--line);border-radius:8px}figcaption{color:var(--soft);font-size:.94rem;padding:.3rem 0}
+        figure{margin:1rem 0}figure svg{display:block;max-width:100%;height:auto;max-height:80vh;background:var(--card);border:1px solid var(--line);border-radius:8px}figcaption{color:var(--soft);font-size:.94rem;padding:.3rem 0}
         .reference{stroke:#E8C547;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.reference-words{fill:#FFF3BF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
         .measured{stroke:#4FE3D6;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.measured-words{fill:#D9FFFB;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
         .leader{stroke:#FFFFFF;stroke-width:2;fill:none;vector-effect:non-scaling-stroke}.leader-words{fill:#FFFFFF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif;font-weight:600}

@@ -54,7 +54,7 @@ public sealed class BecauseTree
     private BecauseNode Claim(string reference, string name)
     {
         if (claims.FirstOrDefault(claim => claim.Name == name) is not { } claim) return Thing(reference, name, WeighingSentences.NoClaim(name), [], Grade.E0, []);
-        List<string> sentences = claim.Stale ? [WeighingSentences.StaleClaim(name) + "."] : [];
+        List<string> sentences = claim.Stale ? [WeighingSentences.StaleClaim(name) + "."] : claim.Unsupported ? [WeighingSentences.UnsupportedClaim(name) + "."] : [];
         sentences.AddRange(claim.References.Select(each => model.Value(each)).Select(value => $"{value.Says}: {value.Missing ?? ValueText.Print(value)}"));
         return Thing(reference, name, claim.Text, sentences, claim.Grade, claim.RestsOn);
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Seeing.Measuring;
 
@@ -13,7 +14,7 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="PictureName">Name of the picture's file; empty for an instrument.</param>
 /// <param name="Sighting">The entry of the length.</param>
 /// <param name="Scales">Entries of the scale it leans on, and of the file.</param>
-/// <param name="Says">How it was measured.</param>
+/// <param name="How">How it was measured, without the value.</param>
 /// <param name="Warnings">What to know about it.</param>
 /// <param name="Snap">The standard size it must be, or null.</param>
 public sealed record LengthReading(
@@ -26,6 +27,10 @@ public sealed record LengthReading(
     string PictureName,
     EntryId Sighting,
     ValueList<EntryId> Scales,
-    string Says,
+    string How,
     ValueList<MeasureWarning> Warnings,
-    Seeing.Standards.StandardSnap? Snap);
+    Seeing.Standards.StandardSnap? Snap)
+{
+    /// <summary>How it was measured, and what came of it.</summary>
+    public string Says => string.Create(CultureInfo.InvariantCulture, $"{How}: {Mm:0.###} ± {UMm:0.###} mm");
+}

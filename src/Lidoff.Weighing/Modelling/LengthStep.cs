@@ -84,7 +84,7 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Scale
             picture.Name,
             sighting.Id,
             [.. scale.References.Select(reference => reference.Id), picture.Added],
-            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}: {length.ValueMm:0.###} ± {length.UMm:0.###} mm"),
+            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}"),
             [.. length.Warnings],
             length.Snap));
     }
@@ -96,6 +96,6 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Scale
         var by = instrument.Instrument.Length > 0 ? instrument.Instrument : "an instrument";
         return new(
             instrument.Mm, instrument.UMm, 0, instrument.Mm - half, instrument.Mm + half, "", "", sighting.Id, [],
-            string.Create(CultureInfo.InvariantCulture, $"read from {by}: {instrument.Mm:0.###} ± {instrument.UMm:0.###} mm"), [], null);
+            $"read from {by}", [], null);
     }
 }

@@ -97,7 +97,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
         if (answer.Local.Candidates.Count > 0)
         {
-            because.AddRange(answer.Local.Candidates[0].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} dB from {each.Evidence}: {each.Say}")));
+            because.AddRange(answer.Local.Candidates[0].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} decibans from {each.Evidence}: {each.Say}")));
         }
 
         because.AddRange(answer.Local.Remarks);

@@ -37,6 +37,9 @@ public static class WeighingSentences
     public static string NoClaim(string name) => $"There is no claim called '{name}' in this dossier.";
 
     /// <summary>A claim that reads otherwise than published.</summary>
+    public static string UnsupportedClaim(string name) => $"{name} leans on something that has not been measured yet";
+
+    /// <summary>A claim that moved.</summary>
     public static string StaleClaim(string name) => $"{name} does not say any more what was published";
 
     /// <summary>A reckoning nobody has noted.</summary>

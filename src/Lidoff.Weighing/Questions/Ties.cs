@@ -18,7 +18,7 @@ internal static class Ties
     private static TieAnswer OfClaim(string reference, string name, MoveBench bench)
     {
         if (bench.Claim(name) is not { } claim) return new(reference, "", "", "", Evidence.Grading.Grade.E0, false, WeighingSentences.NoClaim(name), []);
-        return new(reference, "", claim.Text, claim.Stale ? WeighingSentences.StaleClaim(name) : "", claim.Grade, true, "", claim.RestsOn);
+        return new(reference, "", claim.Text, claim.Stale ? WeighingSentences.StaleClaim(name) : "", claim.Grade, !claim.Unsupported, claim.Unsupported ? WeighingSentences.UnsupportedClaim(name) : "", claim.RestsOn);
     }
 
     private static TieAnswer OfValue(string reference, MoveBench bench)

@@ -50,7 +50,7 @@ public sealed class BecauseTreeTests : IDisposable
         var reckoning = Of("R1");
         Assert.Equal("reckoning R1: capacity_from_energy of energy 0.67 Wh ± 0.02, voltage 3.7.", Assert.Single(reckoning.Rests).Say);
         Assert.Contains(reckoning.Sentences, said => said.StartsWith("Formula: ", StringComparison.Ordinal));
-        var claim = Of("claim:C1", new TiedClaim("C1", "It holds some.", Grade.E1, true, ["R1"], [bound.Id]));
+        var claim = Of("claim:C1", new TiedClaim("C1", "It holds some.", Grade.E1, true, false, ["R1"], [bound.Id]));
         Assert.Equal(("It holds some.", "C1 does not say any more what was published."), (claim.Say, claim.Sentences[0]));
         Assert.Equal(bound.Id.Hex, Assert.Single(claim.Rests).Id);
         Assert.Equal("There is no claim called 'C2' in this dossier.", Of("claim:C2").Say);

@@ -38,6 +38,19 @@ public sealed class QuestionBoardTests : IDisposable
     }
 
     [Fact]
+    public void Several_numbers_say_what_they_are_and_one_that_is_there_alone_does_not()
+    {
+        bench.Note(
+            """{"kind":"reckon","reckoning":"R1","calculation":"divider_voltage","inputs":{"voltage":"3.3","upper":"10 kΩ","lower":"10 kΩ"},"says":"What is the tap at?"}""",
+            """{"kind":"question","question":"Q1","text":"What is the tap at?","ties":["reckoning:R1","length:U9:width"]}""");
+        // 3.3 V over two equal resistors is 1.65 V (Ohm's law).
+        Assert.StartsWith("1.65", Board[0].Answer, StringComparison.Ordinal);
+        bench.Note("""{"kind":"length","spot":"U9","what":"width","mm":7.0,"u_mm":0.05}""");
+        Assert.StartsWith("reckoning:R1: 1.65", Board[0].Answer, StringComparison.Ordinal);
+        Assert.Contains("width of U9: 7.000 ± 0.050 mm", Board[0].Answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_number_is_answered_with_its_interval_and_the_grade_of_what_it_rests_on()
     {
         bench.Note("""{"kind":"length","spot":"U1","what":"long side","mm":7.0,"u_mm":0.05}""", """{"kind":"question","question":"Q1","text":"How long?","ties":["length:U1:long side"]}""");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Bench.Rooms.Reckon;
@@ -7,6 +8,12 @@ public static class ReckonSentences
 {
     /// <summary>No number yet.</summary>
     public const string NoNumbers = "No number yet. Choose a calculation below and give its inputs: typed, or by reference to what was measured.";
+
+    /// <summary>What a search of the calculations found.</summary>
+    public static string Found(string typed, int shown, int found, bool everyWord) =>
+        typed.Trim().Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {found}, by name. Type what you want to know, in your own words.")
+        : found == 0 ? $"No calculation for \"{Showing.Shown.Of(typed.Trim())}\" yet. Try another word, such as runtime, charge, bend, divider or antenna."
+        : (everyWord ? "" : "No calculation holds every word; these hold some. ") + (shown < found ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {found}. ") : "") + "Enter takes the first.";
 
     /// <summary>How inputs are typed.</summary>
     public const string InputHint = "A value with its doubt, such as 122 mAh ± 6, or a reference, such as length:U1:long side, body:U1:width, mass:U1 or R2. What is left empty takes its usual value where there is one.";

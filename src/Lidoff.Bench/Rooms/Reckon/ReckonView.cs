@@ -1,11 +1,13 @@
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
 using Lidoff.Reckoning.Reckon;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Reporting;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Bench.Rooms.Reckon;
 
@@ -14,7 +16,8 @@ namespace Lidoff.Bench.Rooms.Reckon;
 /// <param name="Lengths">In natural order.</param>
 /// <param name="References">What inputs may be bound to.</param>
 /// <param name="Free">The first designator that is not taken.</param>
-public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<string> References, string Free)
+/// <param name="Questions">The questions on the board, which a number may answer.</param>
+public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<string> References, string Free, ValueList<QuestionAsked> Questions)
 {
     // Of the doubt of a number, less than this is not worth a line.
     private const double Notable = 0.01;
@@ -23,8 +26,12 @@ public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRo
     public static ReckonView Of(OpenDossier dossier)
     {
         var names = ReckoningNames.Of(dossier.Session.View);
-        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], FreeName.Of("R", names));
+        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], FreeName.Of("R", names), Asked(dossier));
     }
+
+    /// <summary>The questions on the board.</summary>
+    public static ValueList<QuestionAsked> Asked(OpenDossier dossier) =>
+        [.. dossier.Session.View.Newest<QuestionAsked>(question => question.Question).Select(question => question.Value).Where(question => !question.Dropped)];
 
     /// <summary>One bound number as the list and its own page head it.</summary>
     public static NumberRow Number(OpenDossier dossier, string name)

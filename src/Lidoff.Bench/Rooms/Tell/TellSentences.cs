@@ -28,13 +28,15 @@ public static class TellSentences
     public static string Word(ClaimState state, bool published) => state switch
     {
         ClaimState.Same => published ? "same" : "new",
+        ClaimState.Lost when !published => "waits",
         ClaimState.ProgramChanged => "program changed",
         _ => state.ToString().ToLowerInvariant(),
     };
 
     /// <summary>What a state means for a reader.</summary>
-    public static string Means(ClaimState state) => state switch
+    public static string Means(ClaimState state, bool published) => state switch
     {
+        ClaimState.Lost when !published => "something it leans on has not been measured yet",
         ClaimState.Moved => "a number moved, within what readers were told",
         ClaimState.Outside => "a number left the interval readers were told",
         ClaimState.Flipped => "a name or a verdict changed",

@@ -40,10 +40,11 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         written.Why,
         claim.Grade,
         TellSentences.Word(claim.State, claim.Published is not null),
-        TellSentences.Means(claim.State),
+        TellSentences.Means(claim.State, claim.Published is not null),
         [.. Moved(claim)],
         claim.RestsOn.Count,
         claim.SupportErased,
+        claim.Published is not null,
         claim.Written);
 
     private static IEnumerable<MovedRow> Moved(Claim claim)

@@ -6,6 +6,9 @@ namespace Lidoff.Telling.Drawing.Diagrams;
 /// <summary>Words on and beside diagrams.</summary>
 public static class DiagramSentences
 {
+    /// <summary>How to read a diagram in print.</summary>
+    public const string Legend = "A dashed line is a guess; everything else was touched, measured or drawn by a person.";
+
     /// <summary>A voltage measured at a part.</summary>
     public static string Measured(double v) => string.Create(CultureInfo.InvariantCulture, $"reads {v:0.###} V");
 

@@ -3,7 +3,9 @@ using Lidoff.Bench.Rooms.Reckon;
 using Lidoff.Bench.Rooms.Reckon.Binding;
 using Lidoff.Bench.Rooms.Reckon.Tree;
 using Lidoff.Bench.Tests.Looking;
+using Lidoff.Evidence.Folding;
 using Lidoff.Reckoning.Bound;
+using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Bench.Tests.Rooms.Reckon;
 
@@ -31,6 +33,28 @@ public sealed class ReckonPageTests : RoomContext
         page.WaitForAssertion(() => Assert.Equal("R1", Assert.Single(Stored<ReckonBinding>()).Reckoning), Patience);
         page.WaitForAssertion(() => Assert.Contains("1.65", page.Find(".numbers .headline").TextContent, StringComparison.Ordinal), Patience);
     }
+
+    [Fact]
+    public async Task A_number_bound_to_a_question_of_the_board_answers_it_in_the_same_act()
+    {
+        Bench.Set("d", "D", """{"kind":"question","question":"Q1","text":"What is the tap at?","why":"it wakes the chip"}""");
+        var page = Page();
+        On(page, "#calculation", e => e.Input("divider voltage"));
+        On(page, "form:has(#calculation)", e => e.Submit());
+        page.WaitForElement("#in-voltage", Patience);
+        On(page, "#bind-says", e => e.Input("what is the tap at?"));
+        On(page, "#in-voltage", e => e.Input("3.3 V"));
+        On(page, "#in-upper", e => e.Input("10 kΩ"));
+        On(page, "#in-lower", e => e.Input("10 kΩ"));
+        On(page, "form:has(.preview)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(["reckoning:R1"], Asked().Ties), Patience);
+        Assert.Equal("it wakes the chip", Asked().Why);
+        await Hand.Undo("d");
+        Assert.Empty(Asked().Ties);
+        Assert.Empty(Stored<ReckonBinding>());
+    }
+
+    private QuestionAsked Asked() => Bench.View("d", dossier => dossier.Session.View.Newest<QuestionAsked>(question => question.Question).Single().Value)!;
 
     [Fact]
     public void What_is_wrong_with_an_input_stands_at_its_field_and_nothing_is_stored()

@@ -56,6 +56,31 @@ public sealed class TellPageTests : RoomContext
     }
 
     [Fact]
+    public void A_short_name_in_braces_is_written_out_and_one_that_means_nothing_is_refused()
+    {
+        Bench.Set("d", "D", """{"kind":"spot","spot":"U1","role":"radio"}""");
+        var page = Page(set: false);
+        On(page, "#claim", e => e.Input("The radio is {u1}, {{so}} it is said."));
+        On(page, "form:has(#claim)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal("The radio is {part:U1}, {{so}} it is said.", Stored<ClaimWritten>().Single().Text), Patience);
+        On(page, "#claim", e => e.Input("It weighs {weight}."));
+        On(page, "form:has(#claim)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("\"weight\" names nothing in this dossier", page.Find("form:has(#claim) .fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Single(Stored<ClaimWritten>());
+    }
+
+    // Nobody was told anything yet: such a claim waits, it is not stale.
+    [Fact]
+    public void A_claim_that_waits_for_its_first_measurement_is_not_called_stale()
+    {
+        Bench.Set("d", "D", """{"kind":"claim","claim":"C1","text":"The cell weighs {mass:BT1}."}""");
+        var waiting = View().Claims.Single();
+        Assert.Equal(("waits", "something it leans on has not been measured yet", false), (waiting.State, waiting.Means, waiting.Stale));
+        Bench.Set("d", "D", """{"kind":"mass","spot":"BT1","g":3.61,"u_g":0.01}""");
+        Assert.Equal(("new", ""), (View().Claims.Single().State, View().Claims.Single().Means));
+    }
+
+    [Fact]
     public void A_newer_sentence_under_the_same_name_counts()
     {
         var page = Page();

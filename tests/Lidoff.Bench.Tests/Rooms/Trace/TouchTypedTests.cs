@@ -22,6 +22,10 @@ public sealed class TouchTypedTests
         Assert.Equal(new TouchTyped("U1.3", "GND", Beep: true, ThresholdOhm: 40), TouchTyped.Read("U1.3 GND beep<40").Value);
         Assert.Equal(new TouchTyped("U1.3", "GND", Beep: true, Ohms: 0.2), TouchTyped.Read("U1.3 GND beep 0.2").Value);
         Assert.Equal(new TouchTyped("U1.3", "GND", Open: true), TouchTyped.Read("U1.3 GND OL").Value);
+        // As it is said aloud, and as the meter's dial has it.
+        Assert.Equal(new TouchTyped("U1.3", "GND", Beep: true), TouchTyped.Read("beep U1.3 GND").Value);
+        Assert.Equal(new TouchTyped("U1.3", "GND", Open: true), TouchTyped.Read("open U1.3 GND").Value);
+        Assert.Equal(new TouchTyped("U1.5", "GND", Volts: 3.3), TouchTyped.Read("U1.5 GND 3.3 V DC").Value);
     }
 
     [Theory]

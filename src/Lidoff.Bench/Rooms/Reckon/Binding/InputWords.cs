@@ -25,14 +25,4 @@ public static class InputWords
 
     /// <summary>The name of a calculation as people read it.</summary>
     public static string Words(string name) => name.Replace('_', ' ');
-
-    /// <summary>Calculations whose name, sentence or inputs hold every word typed, those found by name first.</summary>
-    public static IReadOnlyList<CalculationInfo> Found(string typed, int most)
-    {
-        var words = typed.Split([' ', '_'], StringSplitOptions.RemoveEmptyEntries);
-        bool Holds(CalculationInfo info, string word) => info.Name.Contains(word, StringComparison.OrdinalIgnoreCase) || info.Says.Contains(word, StringComparison.OrdinalIgnoreCase)
-            || info.Inputs.Any(input => input.Key.Contains(word, StringComparison.OrdinalIgnoreCase));
-        return [.. Calculations.All.Select(calculation => calculation.Info).Where(info => words.All(word => Holds(info, word)))
-            .OrderByDescending(info => words.Count(word => info.Name.Contains(word, StringComparison.OrdinalIgnoreCase))).ThenBy(info => info.Name, StringComparer.Ordinal).Take(most)];
-    }
 }

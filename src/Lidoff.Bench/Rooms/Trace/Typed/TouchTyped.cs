@@ -34,6 +34,10 @@ public sealed partial record TouchTyped(
         if (words.Count == 0) return TraceSentences.NoTouch;
         // "U3.13 – GND": the dash leads nowhere. Further on it could be a minus.
         if (words.Count > 2 && Between.Contains(words[1], StringComparer.OrdinalIgnoreCase)) words.RemoveAt(1);
+        // What the meter's scale is called says nothing more than volts do.
+        if (words.Count > 1 && words[^1].Equals("DC", StringComparison.OrdinalIgnoreCase)) words.RemoveAt(words.Count - 1);
+        // "beep U3.13 GND", as it is said aloud.
+        if (words.Count == 3 && ReadingWords.Contains(words[0], StringComparer.OrdinalIgnoreCase) && CouldBePoint(words[1]) && CouldBePoint(words[2])) words = [words[1], words[2], words[0]];
         Outcome<TouchTyped>? first = null;
         for (var points = Math.Min(2, words.Count - 1); points >= 0; points--)
         {

@@ -1,0 +1,90 @@
+using System.Text.RegularExpressions;
+using Lidoff.Bench.Tests.Looking;
+using Lidoff.Telling.Dossiers;
+using Lidoff.Telling.Reporting;
+using Lidoff.Telling.Writing;
+
+namespace Lidoff.Bench.Tests.Rooms.Tell;
+
+/// <summary>What a reader must find in a report: what was asked, how it is joined, what is open, in words and units of the trade.</summary>
+public sealed partial class ReportSectionsTests : IDisposable
+{
+    private readonly FakeBench bench = new();
+
+    public ReportSectionsTests() => bench.Set(
+        "d", "D",
+        """{"kind":"spot","spot":"U1","role":"radio"}""",
+        """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""",
+        """{"kind":"touch","a":"U1.13","b":"GND","beep":true,"threshold_ohm":40}""",
+        """{"kind":"rail","rail":"VSYS","v":3.0,"u_v":0.02,"from":"U4","to":["U1"]}""",
+        """{"kind":"length","spot":"U1","what":"long side","mm":6.02,"u_mm":0.02,"instrument":"calliper"}""",
+        """{"kind":"length","spot":"U1","what":"long side","mm":6.6,"u_mm":0.02,"instrument":"ruler"}""",
+        """{"kind":"question","question":"Q1","text":"Which radio is it?","ties":["part:U1"]}""",
+        """{"kind":"question","question":"Q2","text":"How long does it run?"}""");
+
+    public void Dispose() => bench.Dispose();
+
+    [Fact]
+    public void Questions_stand_first_with_their_answers_and_open_ones_say_so()
+    {
+        Assert.Equal("questions", Sections()[0]);
+        var rows = Rows("questions");
+        Assert.StartsWith("Which radio is it? Q1 nRF52832", rows[1], StringComparison.Ordinal);
+        Assert.Contains("How long does it run? Q2 open", rows[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nets_and_the_supply_are_there_with_how_they_are_known()
+    {
+        Assert.Contains("id=\"diagram-supply\"", Html(), StringComparison.Ordinal);
+        Assert.Contains(Rows("circuit"), row => row.StartsWith("GND GND, U1.13 touched:", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_to_measure_next_is_a_table_with_minutes_and_risk()
+    {
+        var rows = Rows("unknown");
+        Assert.StartsWith("Move For Minutes Bits Risk Why", rows[0], StringComparison.Ordinal);
+        Assert.Contains(rows, row => row.Contains("How long does it run?", StringComparison.Ordinal));
+    }
+
+    // Decibans are tenths of a ban, ten times the common logarithm of odds (A. Turing, I. J. Good); dB would be read as decibels.
+    [Fact]
+    public void Weights_of_evidence_are_called_decibans() => Assert.DoesNotMatch(Decibels(), Html());
+
+    [Fact]
+    public void A_quarrel_names_what_fights_in_words_and_the_numbers_say_how_without_the_value_again()
+    {
+        var html = Plain(Section("quarrels"));
+        // The one noted first or second: entries stand in the order of their ids.
+        var between = html.Split("It is between ")[1];
+        Assert.Contains("long side of U1: 6.02 ± 0.02 mm with calliper", between, StringComparison.Ordinal);
+        Assert.Contains("long side of U1: 6.6 ± 0.02 mm with ruler", between, StringComparison.Ordinal);
+        Assert.Contains(Rows("numbers"), row => row.EndsWith("read from calliper; read from ruler", StringComparison.Ordinal));
+    }
+
+    private string Html() => bench.View("d", dossier => HtmlWriter.Write(ReportBuilder.Build(dossier.Session.View, dossier.Model, [], OpenDossier.Program)))!;
+
+    private List<string> Sections() => [.. SectionIds().Matches(Html()).Select(match => match.Groups[1].Value)];
+
+    private string Section(string id) => Html().Split("<section id=\"" + id + "\"", 2)[1].Split("</section>", 2)[0];
+
+    private List<string> Rows(string id) => [.. RowTags().Matches(Section(id)).Select(match => Plain(match.Value))];
+
+    private static string Plain(string html) => Spaces().Replace(System.Net.WebUtility.HtmlDecode(Tags().Replace(html.Replace("</td>", " ", StringComparison.Ordinal).Replace("</th>", " ", StringComparison.Ordinal), "")), " ").Trim();
+
+    [GeneratedRegex("<section id=\"([^\"]+)\"")]
+    private static partial Regex SectionIds();
+
+    [GeneratedRegex("<tr>.*?</tr>", RegexOptions.Singleline)]
+    private static partial Regex RowTags();
+
+    [GeneratedRegex("<[^>]+>")]
+    private static partial Regex Tags();
+
+    [GeneratedRegex("\\s+")]
+    private static partial Regex Spaces();
+
+    [GeneratedRegex("[0-9] dB\\b")]
+    private static partial Regex Decibels();
+}
