@@ -55,6 +55,13 @@ function list() {
       dl.append(dt, Object.assign(document.createElement('dd'), { textContent: words(el) }));
     }
   }
+  // Keys that mean something only inside a control of their own: listed, never pressed from outside.
+  for (const el of document.querySelectorAll('[data-key-here]')) {
+    if (!shown(el)) continue;
+    const dt = document.createElement('dt');
+    for (const key of el.dataset.keyHere.split(' ')) dt.append(Object.assign(document.createElement('kbd'), { textContent: key.replace('arrow', '').replaceAll('+', ' + ') }), ' ');
+    dl.append(dt, Object.assign(document.createElement('dd'), { textContent: words(el) }));
+  }
   dialog.showModal();
 }
 

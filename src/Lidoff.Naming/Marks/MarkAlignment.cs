@@ -37,7 +37,12 @@ internal sealed class MarkAlignment
             before = new double[places + 16];
             now = new double[places + 16];
         }
-        for (var j = 0; j <= places; j++) before[j] = j < places ? Start(form, query, j) : double.NegativeInfinity;
+        for (var j = 0; j <= places; j++)
+        {
+            before[j] = j < places ? Start(form, query, j) : double.NegativeInfinity;
+            // Where nothing may be printed, what stands behind may be the beginning.
+            if (j > 0 && query.MayBeNothing(j - 1)) before[j] = Math.Max(before[j], before[j - 1] + query.Skip[j - 1]);
+        }
 
         var glyphs = form.Glyphs;
         for (var i = 0; i < glyphs.Length; i++)
@@ -66,7 +71,7 @@ internal sealed class MarkAlignment
         var gain = glyph == MarkForm.One ? 0 : free && Glyphs.IsDigit(query.Best[place]) ? AnyDigit : query.Gains[place][glyph];
         var best = before[j - 1] + gain + join;
         best = Math.Max(best, before[j] + (glyph == MarkForm.One ? -1 : Missing));
-        return Math.Max(best, now[j - 1] + Extra + join);
+        return Math.Max(best, now[j - 1] + (query.MayBeNothing(place) ? Math.Max(Extra, query.Skip[place]) : Extra) + join);
     }
 
     private static double Start(MarkForm form, MarkQuery query, int j)

@@ -81,14 +81,21 @@ internal sealed class MarkIndex
         var likely = Enumerable.Range(0, query.Length).Select(i => Likely(query, i)).ToArray();
         for (var i = 0; i < likely.Length; i++)
         {
-            for (var step = 1; step <= 2 && i + step < likely.Length; step++)
+            // A place where nothing may be printed is counted both ways: "nearest" is without it.
+            for (int at = i + 1, nearest = 1; at < likely.Length && nearest <= 2; at++)
             {
-                foreach (var a in likely[i])
+                for (var step = nearest; step <= Math.Min(at - i, 2); step++)
                 {
-                    foreach (var b in likely[i + step]) keys.Add(Key(step - 1, a, b));
+                    foreach (var a in likely[i])
+                    {
+                        foreach (var b in likely[at]) keys.Add(Key(step - 1, a, b));
+                    }
                 }
+
+                if (!query.MayBeNothing(at)) nearest++;
             }
         }
+
         return keys;
     }
 

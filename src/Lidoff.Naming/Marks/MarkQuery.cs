@@ -11,12 +11,13 @@ internal sealed class MarkQuery
     /// <summary>A reader's own probabilities are trusted up to this share; the rest is spread evenly (a crop of the wrong place, a glyph never learnt).</summary>
     private const double ReaderTrust = 0.98;
 
-    private MarkQuery(double[][] gains, bool[] gap, bool[] starts, int[] best)
+    private MarkQuery(double[][] gains, bool[] gap, bool[] starts, int[] best, double[] skip)
     {
         Gains = gains;
         Gap = gap;
         Starts = starts;
         Best = best;
+        Skip = skip;
     }
 
     /// <summary>Per place, per glyph.</summary>
@@ -31,6 +32,12 @@ internal sealed class MarkQuery
     /// <summary>Likeliest glyph per place, -1 where unread.</summary>
     internal int[] Best { get; }
 
+    /// <summary>Per place: natural log of what passing over it costs a form; plus infinity where the reader says there is a glyph.</summary>
+    internal double[] Skip { get; }
+
+    /// <summary>True where the reader says that nothing may be printed.</summary>
+    internal bool MayBeNothing(int place) => double.IsFinite(Skip[place]);
+
     internal int Length => Gains.Length;
 
     internal static MarkQuery Of(MarkLattice lattice)
@@ -39,13 +46,16 @@ internal sealed class MarkQuery
         var gap = new List<bool>();
         var starts = new List<bool>();
         var best = new List<int>();
+        var skip = new List<double>();
         foreach (var line in lattice.Lines)
         {
             var first = true;
             foreach (var place in line)
             {
                 var chances = Chances(place);
-                gains.Add(GainsOf(chances));
+                var nothing = ReaderTrust * place.Nothing;
+                gains.Add(GainsOf(chances, nothing));
+                skip.Add(nothing > 0 ? Elementary.Log(nothing) : double.PositiveInfinity);
                 gap.Add(place.AnyNumber);
                 starts.Add(first);
                 best.Add(place.Alternatives.Count == 0 ? -1 : Array.IndexOf(chances, chances.Max()));
@@ -53,7 +63,7 @@ internal sealed class MarkQuery
             }
         }
         starts.Add(true);
-        return new MarkQuery([.. gains], [.. gap], [.. starts], [.. best]);
+        return new MarkQuery([.. gains], [.. gap], [.. starts], [.. best], [.. skip]);
     }
 
     /// <summary>Probability of each glyph at a place, all being equally common before.</summary>
@@ -68,14 +78,18 @@ internal sealed class MarkQuery
             chances[g] += p;
             named += p;
         }
-        for (var g = 0; g < Glyphs.Count; g++) chances[g] = (ReaderTrust * (chances[g] + Math.Max(0, 1 - named) / Glyphs.Count)) + ((1 - ReaderTrust) / Glyphs.Count);
+        // What is said of a glyph here holds where there is one.
+        var printed = Math.Max(1 - place.Nothing, 1e-6);
+        named /= printed;
+        for (var g = 0; g < Glyphs.Count; g++) chances[g] = (ReaderTrust * ((chances[g] / printed) + (Math.Max(0, 1 - named) / Glyphs.Count))) + ((1 - ReaderTrust) / Glyphs.Count);
         return chances;
     }
 
-    private static double[] GainsOf(double[] chances)
+    private static double[] GainsOf(double[] chances, double nothing)
     {
         var any = 0.0;
         for (var g = 0; g < Glyphs.Count; g++) any += Glyphs.Background(g) * chances[g];
-        return [.. chances.Select(p => Elementary.Log(p / any))];
+        var printed = nothing > 0 ? Elementary.Log(1 - nothing) : 0;
+        return [.. chances.Select(p => Elementary.Log(p / any) + printed)];
     }
 }

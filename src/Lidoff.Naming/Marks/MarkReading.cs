@@ -46,17 +46,18 @@ internal static class MarkReading
     {
         const string expected = "a list of [character, probability] whose probabilities add up to 1 or less";
         var chances = new List<GlyphChance>();
-        var sum = 0.0;
+        var (sum, nothing) = (0.0, 0.0);
         var good = place.ValueKind == JsonValueKind.Array;
         if (good)
         {
             foreach (var chance in place.EnumerateArray())
             {
                 if (chance.ValueKind == JsonValueKind.Array && chance.GetArrayLength() == 2 && chance[0].ValueKind == JsonValueKind.String
-                    && chance[0].GetString() is { Length: 1 } glyph && chance[1].ValueKind == JsonValueKind.Number
+                    && chance[0].GetString() is { Length: 0 or 1 } glyph && chance[1].ValueKind == JsonValueKind.Number
                     && chance[1].TryGetDouble(out var p) && p >= 0 && p <= 1)
                 {
-                    chances.Add(new(glyph[0], p));
+                    if (glyph.Length == 0) nothing += p;
+                    else chances.Add(new(glyph[0], p));
                     sum += p;
                 }
                 else
@@ -66,7 +67,7 @@ internal static class MarkReading
             }
         }
         // A hundredth of slack: readers round their probabilities.
-        if (good && sum <= 1.01) return new MarkPosition(chances, Math.Max(0, 1 - sum), false);
+        if (good && sum <= 1.01) return new MarkPosition(chances, Math.Max(0, 1 - sum), false, Math.Min(1, nothing));
         fields.Faults.Add(EvidenceSentences.Wrong(where, expected));
         return MarkPosition.Unread;
     }

@@ -30,7 +30,7 @@ public sealed class MarkKind : EvidenceKind<MarkSighting>
     public override IReadOnlyList<KindKey> Keys { get; } =
     [
         new("spot", "text", true, "what it stands on"),
-        new("lines", "list", true, "lines from the top: a text (? one unread character, * any number), or a list of places, each a list of [character, probability]"),
+        new("lines", "list", true, "lines from the top: a text (? one unread character, * any number), or a list of places, each a list of [character, probability], with \"\" for nothing printed there"),
     ];
 
     /// <inheritdoc/>
@@ -105,7 +105,8 @@ public sealed class MarkKind : EvidenceKind<MarkSighting>
             if (pair.ValueKind != JsonValueKind.Array || pair.GetArrayLength() != 2 || pair[0].ValueKind != JsonValueKind.String) return null;
             if (pair[1].ValueKind != JsonValueKind.Number || !pair[1].TryGetDouble(out var p) || !NumberRange.Share.Holds(p)) return null;
             var character = SafeText(pair[0]);
-            if (character.Length == 0 || new StringInfo(character).LengthInTextElements != 1) return null;
+            // The empty text is an answer too: a reader may not know whether anything is printed there.
+            if (character is null || new StringInfo(character).LengthInTextElements > 1) return null;
             glyphs.Add(new(character, p));
         }
 
@@ -114,18 +115,18 @@ public sealed class MarkKind : EvidenceKind<MarkSighting>
 
     // Below one half the likeliest character is still a guess; a guess is not dressed up as a reading.
     private static string Likeliest(MarkPlace place) =>
-        place.Top.Count > 0 && place.Top.MaxBy(glyph => glyph.P) is { P: >= 0.5 } best ? best.Character : "?";
+        place.Top.Count > 0 && place.Top.MaxBy(glyph => glyph.P) is { P: >= 0.5 } best && (best.Character.Length > 0 || best.P > 0.5) ? best.Character : "?";
 
-    private static string SafeText(JsonElement text)
+    private static string? SafeText(JsonElement text)
     {
         try
         {
-            return text.GetString() ?? "";
+            return text.GetString();
         }
         catch (InvalidOperationException)
         {
             // Half of a surrogate pair written as an escape is valid JSON and no text.
-            return "";
+            return null;
         }
     }
 }

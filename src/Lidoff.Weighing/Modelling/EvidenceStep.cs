@@ -118,7 +118,8 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
         return [.. line.Places.Select(place =>
         {
             var chances = place.Top.Where(glyph => glyph.Character.Length == 1).Select(glyph => new GlyphChance(glyph.Character[0], glyph.P)).ToList();
-            return new MarkPosition(chances, Math.Max(0, 1 - chances.Sum(chance => chance.P)), false);
+            var nothing = place.Top.Where(glyph => glyph.Character.Length == 0).Sum(glyph => glyph.P);
+            return new MarkPosition(chances, Math.Max(0, 1 - nothing - chances.Sum(chance => chance.P)), false, Math.Min(1, nothing));
         })];
     }
 

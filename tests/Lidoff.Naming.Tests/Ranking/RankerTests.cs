@@ -38,6 +38,19 @@ public class RankerTests
     }
 
     [Fact]
+    public void A_scratch_that_may_be_a_character_costs_little_once_the_reader_says_so()
+    {
+        static MarkPosition Scratch(double nothing) => new([new('8', 0.95 - nothing)], 0.05, false, nothing);
+        static double Db(double nothing) => Small.Rank(new() { Mark = new([[.. MarkLattice.OfText("N52").Lines[0], Scratch(nothing), .. MarkLattice.OfText("832").Lines[0]]]) })
+            .Candidates.First(each => each.Part.Name == "nRF52832").Because.Single(each => each.Evidence == "mark").Db;
+        var sure = Small.Rank(Marked("N52832")).Candidates.First(each => each.Part.Name == "nRF52832").Because.Single(each => each.Evidence == "mark").Db;
+        // One bit of doubt costs three decibans or so (10 log10 2); a character too many that somebody is sure of costs far more.
+        Assert.InRange(sure - Db(0.475), 0, 6);
+        Assert.True(sure - Db(0) > 10, $"a character too many costs {sure - Db(0)} dB");
+        Assert.True(Db(0.9) > Db(0.475));
+    }
+
+    [Fact]
     public void An_unread_digit_that_two_siblings_fill_gives_the_family()
     {
         var belief = Small.Rank(Marked("N5281?", "QFAA") with { BodyMm = (6, 6), Pins = 48 });

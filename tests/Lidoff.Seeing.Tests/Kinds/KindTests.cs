@@ -24,12 +24,21 @@ public sealed class KindTests
         Assert.Equal(mark, Read(new MarkKind(), """{"spot":"U3","lines":[[[["N",0.98],["H",0.01]],[["5",0.4],["S",0.35]]],"QFAA"]}"""));
     }
 
+    [Fact]
+    public void Maybe_nothing_is_an_answer_for_a_place_and_likely_nothing_is_left_out_of_the_text()
+    {
+        var mark = Read(new MarkKind(), """{"spot":"U3","lines":[[[["N",1]],[["8",0.4],["",0.4]],[["",0.9]],[["2",1]]]]}""");
+        Assert.Equal([new MarkGlyph("8", 0.4), new MarkGlyph("", 0.4)], mark.Lines[0].Places[1].Top);
+        Assert.Equal("N?2", mark.Text);
+    }
+
     [Theory]
     [InlineData("""{"spot":"U3"}""", "\"lines\" should be a list of 1 to 20 lines.")]
     [InlineData("""{"spot":"U3","lines":[]}""", "\"lines\" should be a list of 1 to 20 lines.")]
     [InlineData("""{"spot":"U3","lines":[7]}""", "\"lines[0]\" should be a text or a list of places.")]
     [InlineData("""{"spot":"U3","lines":["A",[[["N",0.9],["M",0.2]]]]}""", "\"lines[1][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
     [InlineData("""{"spot":"U3","lines":[[[["NN",0.9]]]]}""", "\"lines[0][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
+    [InlineData("""{"spot":"U3","lines":[[[["\ud800",0.9]]]]}""", "\"lines[0][0]\" should be a list of [character, probability] with probabilities from 0 to 1 that do not exceed 1 together.")]
     public void A_bad_mark_gives_its_sentence(string line, string say) => Assert.Equal(say, Assert.Single(Refused(new MarkKind(), line)));
 
     // The sorts of spots that the workbench promises to point at.

@@ -81,7 +81,34 @@ public static class SeeSentences
     public const string WatchHint = "The whole path of the folder that the microscope writes to. What lands there comes in once it stays the same for two looks.";
 
     /// <summary>Under the field of a mark.</summary>
-    public const string MarkHint = "/ begins a line, Space an unread place (?), * any number of them. 8|B keeps both, so does Alt with the second key. A doubled sign is the sign itself.";
+    public const string MarkHint = "/ begins a line, ? or a blank is an unread place, * any number of them, 8|B is either, 8|_ is an 8 or nothing. A doubled sign is the sign itself.";
+
+    /// <summary>Under the places of a mark.</summary>
+    public const string MarkPlacesHint = "Type what stands there; arrow keys go back to a place, and a second key in it is kept beside the first. Enter notes it.";
+
+    /// <summary>What the keys of a mark's places do: what a button does (empty where there is none), the key as the page hears it, as it is shown, and in words.</summary>
+    public static IReadOnlyList<(string Act, string Key, string Shown, string Says)> MarkKeys { get; } =
+    [
+        ("", "arrowleft arrowright", "← →", "In a mark: the place before, the next one; over the end of a line too"),
+        ("other", "arrowdown", "↓", "In a mark: keep what the first is usually taken for beside it"),
+        ("first", "arrowup", "↑", "In a mark: the next alternative comes first"),
+        ("unread", "?", "?", "In a mark: this place cannot be read; Space does the same"),
+        ("nothing", "_", "_", "In a mark: maybe nothing is printed here"),
+        ("line", "/", "/", "In a mark: begin a line here"),
+        ("insert", "insert", "Ins", "In a mark: a place that was left out, before this one"),
+        ("back", "backspace", "⌫", "In a mark: take away the last alternative, then the place"),
+        ("delete", "delete", "Del", "In a mark: take away the place with all its alternatives"),
+        ("", "|", "|", "In a mark: the next key is an alternative to the place before; Alt with that key does the same"),
+        ("", "home end pageup pagedown", "Home End Pg", "In a mark: first and last place of a line, line above and below"),
+        ("", "ctrl+z", "Ctrl Z", "In a mark: take back the last key, as long as it is not noted"),
+        ("", "enter", "Enter", "In a mark: note it"),
+    ];
+
+    /// <summary>What stands on the buttons of a mark.</summary>
+    public static IReadOnlyDictionary<string, string> MarkActs { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["other"] = "look-alike", ["first"] = "turn", ["unread"] = "unread", ["nothing"] = "maybe nothing", ["line"] = "new line", ["insert"] = "insert", ["back"] = "remove", ["delete"] = "whole place",
+    };
 
     /// <summary>How alternatives are weighed.</summary>
     public const string MarkShares = "A place with alternatives keeps 5 % for any other character; the rest is shared as chosen. A line without any is stored as it was typed.";

@@ -17,6 +17,7 @@ public sealed class MarkTypedTests
     [InlineData("MAX*/?", "MAX*", "?")]
     [InlineData("/A/", "A")]
     [InlineData("A??B", "A??B")]
+    [InlineData("A__B", "A_B")]
     public void A_line_without_alternatives_is_stored_as_it_was_typed(string typed, params string[] lines) =>
         Assert.Equal(lines, Stored(typed).Lines.Select(line => line.Text));
 
@@ -38,6 +39,17 @@ public sealed class MarkTypedTests
         // 0.95 shared as 4 : 2 : 1, worked by hand: 0.542857, 0.271429, 0.135714.
         Assert.Equal([0.5429, 0.2714, 0.1357], places[0].Top.Select(glyph => glyph.P));
         Assert.Empty(places[1].Top);
+    }
+
+    [Fact]
+    public void Maybe_nothing_is_one_of_the_alternatives_of_a_place()
+    {
+        var places = Stored("8|_2_").Lines[0].Places;
+        Assert.Equal([new MarkGlyph("8", 0.475), new MarkGlyph("", 0.475)], places[0].Top);
+        // Alone: as likely nothing as something nobody could read.
+        Assert.Equal([new MarkGlyph("", 0.5)], places[2].Top);
+        Assert.Equal(places[2], Stored("8|_2?|_").Lines[0].Places[2]);
+        Assert.Equal("?2?", Stored("8|_2_").Text);
     }
 
     [Fact]

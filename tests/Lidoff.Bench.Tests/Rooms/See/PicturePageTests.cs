@@ -110,14 +110,18 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
-    public void A_mark_is_shown_place_by_place_before_it_is_stored()
+    public void A_mark_with_alternatives_asks_how_they_are_weighed_before_it_is_stored()
     {
         var page = Page(out _, """{"kind":"spot","spot":"U1","picture":"SHA","point":[10,10]}""");
         page.InvokeAsync(() => page.Find(".pick").Click());
-        page.WaitForElement("#mark-U1", Patience).Input("N5|S2");
-        Assert.Equal(["N", "50.48S0.48", "2"], page.FindAll(".cells > span").Select(cell => cell.TextContent));
+        page.WaitForElement("#mark-U1", Patience).Input("N52");
+        Assert.Empty(page.FindAll(".lattice .tick"));
+        page.Find("#mark-U1").Input("N5|S2");
+        page.WaitForElement(".lattice .tick input", Patience).Change(true);
+        // What the script draws the places from.
+        Assert.Equal(("N5|S2", "on"), (page.Find("[data-lattice]").GetAttribute("data-text"), page.Find("[data-lattice]").GetAttribute("data-by-order")));
         On(page, "form:has(#mark-U1)", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Equal("N?2", Assert.Single(Stored<MarkSighting>()).Text), Patience);
+        page.WaitForAssertion(() => Assert.Equal("N52", Assert.Single(Stored<MarkSighting>()).Text), Patience);
     }
 
     [Fact]

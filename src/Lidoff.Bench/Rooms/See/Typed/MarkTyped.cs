@@ -7,13 +7,20 @@ namespace Lidoff.Bench.Rooms.See.Typed;
 
 /// <summary>
 /// A mark as it is typed on one line: <c>N52832/QFAA?0</c>, with <c>/</c> between lines, <c>?</c> or a blank for an unread place,
-/// <c>*</c> for any number of them, and <c>8|B</c> for a place that may be either. A doubled sign is the sign itself.
+/// <c>*</c> for any number of them, <c>8|B</c> for a place that may be either, and <c>8|_</c> for one where
+/// maybe nothing is printed; <c>_</c> alone is an unread place of that sort. A doubled sign is the sign itself.
 /// </summary>
-/// <param name="Lines">Per line its places, each with what may stand there in the order typed; empty for an unread one.</param>
+/// <param name="Lines">
+/// Per line its places, each with what may stand there in the order typed, the empty text for nothing; no alternative at all for an
+/// unread one.
+/// </param>
 public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
 {
     /// <summary>Share of a place with alternatives that is left for every other character. A choice of ours: an eye that wavers between two is now and then wrong about both.</summary>
     public const double Rest = 0.05;
+
+    /// <summary>Share of "nothing" at a place of which no character was read: as likely as not.</summary>
+    public const double NothingAlone = 0.5;
 
     /// <summary>What stands in a place when it is any number of characters.</summary>
     private const string Star = "*";
@@ -27,7 +34,7 @@ public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
         for (var i = 0; i < characters.Count; i++)
         {
             var one = characters[i];
-            var doubled = one is "/" or "|" or "?" && i + 1 < characters.Count && characters[i + 1] == one;
+            var doubled = one is "/" or "|" or "?" or "_" && i + 1 < characters.Count && characters[i + 1] == one;
             // Two unread places side by side are common, two question marks in print are not.
             if (doubled && one == "?") doubled = false;
             if (doubled) i++;
@@ -45,6 +52,7 @@ public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
                 continue;
             }
 
+            if (one == "_" && !doubled) one = "";
             List<string> place = one is "?" or " " ? [] : [one];
             if (!joins) lines[^1].Add(place);
             // The same twice says nothing more, and an unread place is open to all anyway.
@@ -63,9 +71,10 @@ public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
     /// What each of several alternatives gets, in the order typed: equal shares, or each next one half of the one before. Together
     /// <c>1 − Rest</c>.
     /// </summary>
-    public static IReadOnlyList<double> Shares(int alternatives, bool byOrder)
+    public static IReadOnlyList<double> Shares(IReadOnlyList<string> place, bool byOrder)
     {
-        var weights = Enumerable.Range(0, alternatives).Select(at => byOrder ? 1.0 / (1L << Math.Min(at, 40)) : 1.0).ToList();
+        if (place is [""]) return [NothingAlone];
+        var weights = Enumerable.Range(0, place.Count).Select(at => byOrder ? 1.0 / (1L << Math.Min(at, 40)) : 1.0).ToList();
         return [.. weights.Select(weight => Math.Round((1 - Rest) * weight / weights.Sum(), 4))];
     }
 
@@ -84,7 +93,7 @@ public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
             json.WriteStartArray();
             foreach (var place in line)
             {
-                var shares = Shares(place.Count, byOrder);
+                var shares = Shares(place, byOrder);
                 json.WriteStartArray();
                 for (var i = 0; i < place.Count; i++)
                 {
@@ -103,7 +112,7 @@ public sealed record MarkTyped(ValueList<ValueList<ValueList<string>>> Lines)
         json.WriteEndArray();
     });
 
-    private static bool Open(IEnumerable<IReadOnlyCollection<string>> line) => line.Any(place => place.Count > 1);
+    private static bool Open(IEnumerable<IReadOnlyList<string>> line) => line.Any(place => place.Count > 1 || place.Contains(""));
 
     private static List<string> Characters(string text)
     {
