@@ -9,6 +9,9 @@ public enum Verdict
     /// <summary>It is not this part.</summary>
     Reject,
 
+    /// <summary>It is one of this family; which one is not known.</summary>
+    Family,
+
     /// <summary>It is in no list: none of the candidates, whatever the odds say.</summary>
     NotListed,
 }

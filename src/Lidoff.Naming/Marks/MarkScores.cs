@@ -12,7 +12,7 @@ internal sealed class MarkScores
     /// <summary>
     /// Share of unlisted parts that are siblings of a listed one: the same beginning, another number. A judgement, no source.
     /// </summary>
-    private const double SiblingShare = 0.25;
+    internal const double SiblingShare = 0.25;
 
     private readonly Dictionary<int, (double Ratio, MarkForm Best, double BestLog)> found = [];
     private readonly double[] unknown = new double[3];

@@ -1,6 +1,8 @@
+using Lidoff.Catalogue.Parts;
 using Lidoff.Naming.Asking;
 using Lidoff.Naming.Factors;
 using Lidoff.Naming.Knowing;
+using Lidoff.Naming.Marks;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 
@@ -27,13 +29,19 @@ public sealed class Ranker
     /// <summary>So many places are put in order at least, for what is to be measured next.</summary>
     private const int Kept = 40;
 
+    /// <summary>Share of what is in no list that belongs to a family a person named: as many as are siblings of a listed part.</summary>
+    public const double UnlistedMembers = MarkScores.SiblingShare;
+
     private readonly NamingCatalogue catalogue;
 
     /// <summary>Ranks against <paramref name="catalogue"/>.</summary>
     public Ranker(NamingCatalogue catalogue) => this.catalogue = Guard.NotNull(catalogue);
 
-    /// <summary>Ranks one spot; <paramref name="top"/> candidates are written out, at least one.</summary>
-    public LocalBelief Rank(NameEvidence evidence, int top = 10)
+    /// <summary>
+    /// Ranks one spot; <paramref name="top"/> candidates are written out, at least one, and every part that <paramref name="also"/>
+    /// asks for, however unlikely: what a person settled is weighed against those.
+    /// </summary>
+    public LocalBelief Rank(NameEvidence evidence, int top = 10, Func<Part, bool>? also = null)
     {
         Guard.That(top >= 1, "at least one candidate");
         var question = new FactorQuestion(Guard.NotNull(evidence), catalogue);
@@ -42,6 +50,11 @@ public sealed class Ranker
         var order = Order(posterior, top);
 
         var shown = order.Take(top).ToArray();
+        if (also is not null)
+        {
+            shown = [.. shown.Concat(Enumerable.Range(0, posterior.Length).Where(i => also(catalogue.Parts[i]))).Distinct().OrderByDescending(i => posterior[i]).ThenBy(i => i)];
+        }
+
         var shares = Millionths.Of([.. shown.Select(i => posterior[i]), Math.Max(0, 1 - none - shown.Sum(i => posterior[i])), none]);
         var candidates = shown.Select((i, k) => new Candidate(
             catalogue.Parts[i], OrderCodes.Narrow(catalogue.Parts[i], evidence), shares[k], Reasons(readings, i))).ToArray();

@@ -117,6 +117,7 @@ public static class EntryWords
     private static string Says(Verdict verdict) => verdict switch
     {
         Verdict.Accept => "accepted as",
+        Verdict.Family => "accepted as one of the family",
         Verdict.Reject => "rejected",
         _ => "not in any list",
     };

@@ -13,6 +13,7 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Evidence">What it leans on.</param>
 /// <param name="Local">Belief from this spot's evidence alone.</param>
 /// <param name="Joint">Belief of the joint step over the same candidates, decisions included.</param>
+/// <param name="Best">Place of the likeliest candidate, of the family where that is the verdict; −1 where there is none.</param>
 /// <param name="Level">Part, family or none.</param>
 /// <param name="Says">The verdict in words.</param>
 /// <param name="P">Its probability.</param>
@@ -23,6 +24,7 @@ public sealed record IdentityAnswer(
     SpotEvidence Evidence,
     LocalBelief Local,
     JointBelief Joint,
+    int Best,
     NameLevel Level,
     string Says,
     double P,

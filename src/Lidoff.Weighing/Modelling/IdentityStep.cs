@@ -1,7 +1,10 @@
+using Lidoff.Catalogue.Parts;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Grading;
 using Lidoff.Evidence.Recomputing;
 using Lidoff.Naming.Kinds;
+using Lidoff.Naming.Knowing;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers;
 using Lidoff.Weighing.Beliefs;
@@ -46,43 +49,82 @@ public sealed class IdentityStep(DossierTables tables, EvidenceStep evidence, La
     {
         reads.Read(catalogue, DossierTables.Whole);
         var known = reads.Read(evidence, key);
-        var local = ranker.Value.Rank(known.Evidence, Top);
         var decisions = tables.Decisions.About(key, reads);
-        string[] states = [.. local.Candidates.Select(candidate => candidate.Part.Name), DecisionFactor.Others, DecisionFactor.None];
-        double[] weights = [.. local.Candidates.Select(candidate => candidate.P), local.OthersP, local.NoneP];
-        var variable = new Variable(key, states, [.. weights.Select(p => Elementary.Log(Math.Max(p, 1e-12)))]);
+        var families = decisions.Where(each => each.Value.Verdict == Naming.Kinds.Verdict.Family).Select(each => each.Value.Part).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        var local = ranker.Value.Rank(known.Evidence, Top, Settled(decisions, families));
+        var states = States(local, families, out var weights);
+        var variable = new Variable(key, [.. states.Select(state => state.Words)], [.. weights.Select(p => Elementary.Log(Math.Max(p, 1e-12)))]);
         var joint = JointStep.Run([variable], decisions.Select((decision, number) => new DecisionFactor(key, number, decision.Value, states)))[0];
-        var (level, says, p) = Verdict(local, joint, decisions.Count > 0);
-        return new(key, known, local, joint, level, says, p, GradeOf(local, level, decisions.Count > 0), [.. decisions.Select(decision => decision.Id)]);
+        var family = families.Count > 0 ? families[^1] : null;
+        var (level, says, p) = Verdict(local, joint, states, family, decisions.Count > 0);
+        var best = Best(joint, states, level == NameLevel.Family ? family : null);
+        return new(key, known, local, joint, best, level, says, p, GradeOf(local, best, level, decisions.Count > 0), [.. decisions.Select(decision => decision.Id)]);
+    }
+
+    /// <summary>What a person spoke of is weighed by name, however unlikely the rest of the evidence makes it.</summary>
+    private static Func<Part, bool>? Settled(IReadOnlyList<Sighting<IdentityDecision>> decisions, List<string> families)
+    {
+        var named = decisions.Where(each => each.Value.Verdict is Naming.Kinds.Verdict.Accept or Naming.Kinds.Verdict.Reject).Select(each => each.Value.Part).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return named.Count + families.Count == 0 ? null : part => named.Contains(part.Name) || families.Exists(family => PartFamily.Holds(family, part.Name));
     }
 
     /// <summary>
-    /// The verdict of the joint belief: a part where one is likely enough; the family the room named, unless a person has settled
-    /// otherwise; "in no list" where that is likelier than not; undecided in between.
+    /// The candidates, then for each accepted family its members in no list, then all other listed parts, then what is in no list. The
+    /// shares of the families are taken out of the last.
     /// </summary>
-    private static (NameLevel Level, string Says, double P) Verdict(LocalBelief local, JointBelief joint, bool decided)
+    private static List<IdentityState> States(LocalBelief local, List<string> families, out List<double> weights)
     {
-        var best = 0;
-        for (var i = 1; i < local.Candidates.Count; i++)
+        List<IdentityState> states = [.. local.Candidates.Select(candidate => new IdentityState(IdentityState.Sort.Part, candidate.Part.Name))];
+        weights = [.. local.Candidates.Select(candidate => candidate.P)];
+        var unlisted = local.NoneP * Ranker.UnlistedMembers;
+        foreach (var family in families)
         {
-            if (joint.P[i] > joint.P[best]) best = i;
+            states.Add(new(IdentityState.Sort.Unlisted, family));
+            weights.Add(unlisted / families.Count);
         }
 
-        var none = joint.P[^1];
-        if (local.Candidates.Count > 0 && joint.P[best] >= Ranker.PartFrom) return (NameLevel.Part, joint.States[best], joint.P[best]);
-        if (!decided && local.Level == NameLevel.Family && local.Family is { } family) return (NameLevel.Family, "family " + family.Name, family.P);
-        return none >= NoneFrom ? (NameLevel.None, DecisionFactor.None, none) : (NameLevel.None, IdentityAnswer.Undecided, 0);
+        states.AddRange([new(IdentityState.Sort.Others, ""), new(IdentityState.Sort.None, "")]);
+        weights.AddRange([local.OthersP, families.Count > 0 ? local.NoneP - unlisted : local.NoneP]);
+        return states;
     }
 
-    private static Grade GradeOf(LocalBelief local, NameLevel level, bool decided)
+    /// <summary>Place of the likeliest candidate, within <paramref name="family"/> where one is given; −1 where there is none.</summary>
+    private static int Best(JointBelief joint, List<IdentityState> states, string? family)
     {
-        if (local.Candidates.Count == 0) return Grade.E0;
-        var lines = local.Candidates[0].Because.Where(because => because.Db >= LineFromDb)
+        var best = -1;
+        for (var i = 0; i < states.Count && states[i].Kind == IdentityState.Sort.Part; i++)
+        {
+            if ((family is null || DecisionFactor.InFamily(states[i], family)) && (best < 0 || joint.P[i] > joint.P[best])) best = i;
+        }
+
+        return best;
+    }
+
+    /// <summary>
+    /// The verdict of the joint belief: a part where one is likely enough; the family a person accepted, where the rest of the evidence
+    /// does not speak against it; the family the room named, unless a person has settled otherwise; "in no list" where that is likelier
+    /// than not; undecided in between.
+    /// </summary>
+    private static (NameLevel Level, string Says, double P) Verdict(LocalBelief local, JointBelief joint, List<IdentityState> states, string? accepted, bool decided)
+    {
+        var none = joint.P[^1];
+        if (Best(joint, states, null) is >= 0 and var best && joint.P[best] >= Ranker.PartFrom) return (NameLevel.Part, joint.States[best], joint.P[best]);
+        if (accepted is not null && states.Select((state, i) => DecisionFactor.InFamily(state, accepted) ? joint.P[i] : 0).Sum() is >= Ranker.FamilyFrom and var together)
+            return (NameLevel.Family, "family " + accepted, together);
+        if (!decided && local.Level == NameLevel.Family && local.Family is { } family) return (NameLevel.Family, "family " + family.Name, family.P);
+        return none >= NoneFrom ? (NameLevel.None, IdentityState.None, none) : (NameLevel.None, IdentityAnswer.Undecided, 0);
+    }
+
+    private static Grade GradeOf(LocalBelief local, int best, NameLevel level, bool decided)
+    {
+        // A person's word alone: "looks like".
+        if (best < 0) return level == NameLevel.Family ? Grade.E1 : Grade.E0;
+        var lines = local.Candidates[best].Because.Where(because => because.Db >= LineFromDb)
             .Select(because => Lines.GetValueOrDefault(because.Evidence, "")).Where(line => line.Length > 0).ToHashSet(StringComparer.Ordinal);
         if (level == NameLevel.None) return decided ? Grade.E1 : Grade.E0;
         if (lines.Contains("identity") && level == NameLevel.Part) return Grade.E4;
         // A catalogue row known only from memory cannot carry a name further than "looks like".
-        if (local.Candidates[0].Part.Confidence == Catalogue.Parts.Confidence.Memory && lines.Count < 2) return Grade.E1;
+        if (local.Candidates[best].Part.Confidence == Confidence.Memory && lines.Count < 2) return Grade.E1;
         return lines.Count == 0 ? Grade.E1 : Grades.OfLines([.. lines.Select(_ => Grade.E2)]);
     }
 }

@@ -95,9 +95,9 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         var answer = reads.Read(identities, spot);
         if (!answer.Asked) return ModelValue.Lost(key, $"part at {spot}", WeighingSentences.NothingToName(spot));
         List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
-        if (answer.Local.Candidates.Count > 0)
+        if (answer.Best >= 0)
         {
-            because.AddRange(answer.Local.Candidates[0].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} decibans from {each.Evidence}: {each.Say}")));
+            because.AddRange(answer.Local.Candidates[answer.Best].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} decibans from {each.Evidence}: {each.Say}")));
         }
 
         because.AddRange(answer.Local.Remarks);

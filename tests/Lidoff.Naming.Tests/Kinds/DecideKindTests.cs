@@ -22,7 +22,15 @@ public class DecideKindTests
     [Theory]
     [InlineData("""{"spot":"U3","why":"x"}""")]
     [InlineData("""{"spot":"U3","accept":"a","reject":"b","why":"x"}""")]
+    [InlineData("""{"spot":"U3","accept":"a","accept_family":"TPS62","why":"x"}""")]
     public void Exactly_one_verdict_is_wanted(string line) => Assert.Contains(KindSentences.OneVerdict, Read(line).Faults);
+
+    [Fact]
+    public void A_family_can_be_accepted_where_the_member_is_open()
+    {
+        Assert.Equal(new IdentityDecision("U3", Verdict.Family, "TPS6274x", "…"), Read("""{"kind":"decide","spot":"U3","accept_family":"TPS6274x","why":"…"}""").Value);
+        Assert.Equal([KindSentences.FamilyTooShort], Read("""{"spot":"U3","accept_family":"x-","why":"…"}""").Faults);
+    }
 
     [Fact]
     public void A_decision_without_a_reason_is_refused() => Assert.False(Read("""{"spot":"U3","accept":"a"}""").Ok);

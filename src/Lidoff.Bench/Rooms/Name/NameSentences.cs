@@ -20,6 +20,9 @@ public static class NameSentences
     /// <summary>A decision without its reason.</summary>
     public const string WhyMissing = "Say why in a few words; without a reason nobody can weigh it later.";
 
+    /// <summary>Under the field of a family.</summary>
+    public const string FamilyHint = "What all members begin with, x for a place left open: TPS6274x. Which member it is stays open; listed ones share your word by their odds, and some of it is left for a member that no list holds.";
+
     /// <summary>Nothing was ticked.</summary>
     public const string NothingTicked = "Tick at least one spot whose best candidate is to be accepted.";
 
@@ -48,6 +51,7 @@ public static class NameSentences
     public static string Decided(string spot, Verdict verdict, string part) => verdict switch
     {
         Naming.Kinds.Verdict.Accept => $"{spot} is {part}",
+        Naming.Kinds.Verdict.Family => $"{spot} is one of the family {part}",
         Naming.Kinds.Verdict.Reject => $"{spot} is not {part}",
         _ => $"{spot} is in no list",
     };

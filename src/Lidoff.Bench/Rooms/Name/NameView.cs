@@ -31,22 +31,10 @@ public sealed record NameView(ValueList<SpotRow> Spots)
         _ => Settled.None,
     };
 
-    /// <summary>Place of the likeliest candidate; −1 where there is none.</summary>
-    public static int Best(IdentityAnswer answer)
-    {
-        var best = answer.Local.Candidates.Count > 0 ? 0 : -1;
-        for (var i = 1; i < answer.Local.Candidates.Count; i++)
-        {
-            if (answer.Joint.P[i] > answer.Joint.P[best]) best = i;
-        }
-
-        return best;
-    }
-
     private static SpotRow Row(OpenDossier dossier, string spot, IEnumerable<SpotSighting> pointed, MarkSighting? mark)
     {
         var answer = dossier.Model.Identity(spot);
-        var best = answer.Asked ? Best(answer) : -1;
+        var best = answer.Asked ? answer.Best : -1;
         var settled = SettledOf(answer);
         var candidate = best >= 0 ? answer.Local.Candidates[best] : null;
         return new(

@@ -48,6 +48,30 @@ public sealed class SpotPageTests : RoomContext
     }
 
     [Fact]
+    public void A_family_is_accepted_with_the_member_left_open()
+    {
+        Bench.Set("d", "D", """{"kind":"spot","spot":"U5","role":"converter of the core"}""");
+        var page = Render<SpotPage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Spot, "U5"));
+        page.WaitForElement("#decide-head", Patience);
+        On(page, "[data-key=f]", e => e.Click());
+        page.WaitForElement("#why", Patience).Input("coil and pads as in the maker's layout");
+        On(page, "form:has(#why)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains(KindSentences.FamilyTooShort.Say, page.Find("form:has(#why) .fault").TextContent, StringComparison.Ordinal), Patience);
+        page.Find("#family").Input("TPS6274x");
+        On(page, "form:has(#why)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("U5 is one of the family TPS6274x", page.Find("section:has(#decide-head) li").TextContent, StringComparison.Ordinal), Patience);
+        var decided = Assert.Single(Stored<IdentityDecision>());
+        Assert.Equal((Verdict.Family, "TPS6274x"), (decided.Verdict, decided.Part));
+        // The page, the list of parts and their grade say the same.
+        var shown = Bench.View("d", dossier => SpotView.Of(dossier, "U5"))!;
+        Assert.Equal((Settled.Family, "family TPS6274x", Lidoff.Evidence.Grading.Grade.E1), (shown.Settled, shown.Says, shown.Grade));
+        Assert.Equal(1, shown.Candidates.Concat(shown.Unlisted).Sum(candidate => candidate.P) + shown.OthersP + shown.NoneP, 5);
+        Assert.All(shown.Candidates.Take(5), candidate => Assert.StartsWith("TPS6274", candidate.Part, StringComparison.Ordinal));
+        var row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
+        Assert.Equal((Settled.Family, "family TPS6274x", Lidoff.Evidence.Grading.Grade.E1, true), (row.Settled, row.Says, row.Grade, row.Decided));
+    }
+
+    [Fact]
     public void Marks_of_two_specimens_that_differ_stand_side_by_side()
     {
         Bench.Set("d", "D",

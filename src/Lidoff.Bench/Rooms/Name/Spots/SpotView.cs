@@ -22,6 +22,7 @@ namespace Lidoff.Bench.Rooms.Name.Spots;
 /// <param name="Marks">Its mark on each specimen.</param>
 /// <param name="Measured">Lengths, body, pitch.</param>
 /// <param name="Candidates">The likeliest first.</param>
+/// <param name="Unlisted">Members of an accepted family that no list holds, by family, with their probability.</param>
 /// <param name="OthersP">Probability of all listed parts not among them.</param>
 /// <param name="NoneP">Probability that no list holds it.</param>
 /// <param name="Columns">Parts whose decibans are set side by side: the best two and the best removed rival.</param>
@@ -34,7 +35,7 @@ namespace Lidoff.Bench.Rooms.Name.Spots;
 /// <param name="Next">The spot after it; empty for the last.</param>
 public sealed record SpotView(
     string Spot, string Role, SpotCrop? Crop, Settled Settled, string Says, double P, Grade Grade, ValueList<VariantRow> Marks, ValueList<MeasuredRow> Measured,
-    ValueList<CandidateRow> Candidates, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
+    ValueList<CandidateRow> Candidates, ValueList<CandidateRow> Unlisted, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
     ValueList<DecisionRow> Decisions, ValueList<string> Remarks, string Previous, string Next)
 {
     // Below this a part counts as removed: twenty decibans under even odds. A judgement, no source.
@@ -69,6 +70,7 @@ public sealed record SpotView(
             Variants(view, spot),
             [.. Measurements(dossier, spot)],
             [.. ranked.Take(MostShown).Select(each => new CandidateRow(each.Candidate.Part.Name, each.Candidate.Part.Maker, each.Candidate.Part.Class, each.P))],
+            [.. ranked.Count > 0 ? Enumerable.Range(ranked.Count, answer.Joint.P.Count - 2 - ranked.Count).Select(i => new CandidateRow(answer.Joint.States[i], "", "", answer.Joint.P[i])) : []],
             ranked.Count > 0 ? answer.Joint.P[^2] + ranked.Skip(MostShown).Sum(each => each.P) : 0,
             ranked.Count > 0 ? answer.Joint.P[^1] : 0,
             [.. columns.Select(each => each.Part.Name)],
