@@ -6,17 +6,20 @@ namespace Lidoff.Benchmarks;
 
 /// <summary>
 /// A keystroke in a dossier of 200 spots and 5,000 entries, from the key going down to the frame painted after its last effect: 95 of
-/// 100 within 100 ms, beside the same keys in an empty dossier.
+/// 100 within 100 ms, beside the same keys in a dossier that holds nothing, or three spots where spots are what the keys are about.
 /// </summary>
 public sealed class KeystrokeRepaint : IBenchmark
 {
     private const int Spots = 200, Pictures = 20, Entries = 5000, Touches = 400, Keys = 48;
 
-    // What is typed where; the field is focused first.
-    private static readonly (string What, string Room, string Field, string Types)[] Strokes =
+    // What is typed where, and beside which small dossier; what is clicked first has the keys.
+    private static readonly (string What, string Page, string Click, string Types, string Small)[] Strokes =
     [
-        ("a letter of a touch, beside 400 touches", "trace", "#touch", "U17.3 U18.4 2k2 "),
-        ("a letter of a step, cautions following", "open", "#step", "cut the seam #cut "),
+        ("a letter of a touch, beside 400 touches", "trace", "#touch", "U17.3 U18.4 2k2 ", "empty"),
+        ("a letter of a step, cautions following", "open", "#step", "cut the seam #cut ", "empty"),
+        ("a sign of a mark, place by place", "name/U1", "[data-grid] .cell input >> nth=-1", "N52832?QF/B8A0_", "three"),
+        ("next and previous spot in the list of parts", "name", "h1", "jk", "three"),
+        ("next and previous spot's own page", "name/U1", "h1", "jk", "three"),
     ];
 
     /// <inheritdoc/>
@@ -36,20 +39,20 @@ public sealed class KeystrokeRepaint : IBenchmark
         var clock = await KeyClock.In(page);
         await page.GotoAsync(program.Address.ToString());
         var rows = new List<Row>();
-        foreach (var (what, room, field, types) in Strokes)
+        foreach (var (what, path, click, types, small) in Strokes)
         {
             async Task<double> P95(string dossier)
             {
-                await page.GotoAsync($"http://127.0.0.1:{program.Address.Port}/dossiers/{dossier}/{room}");
+                await page.GotoAsync($"http://127.0.0.1:{program.Address.Port}/dossiers/{dossier}/{path}");
                 await page.WaitForSelectorAsync("[data-live]");
-                await page.ClickAsync(field);
+                await page.ClickAsync(click);
                 var keys = Enumerable.Range(0, Keys).Select(i => types[i % types.Length]).Select(c => c == ' ' ? "Space" : c.ToString()).ToList();
                 await clock.Press(keys.Take(8)); // the first ones compile the page's code
                 return (await clock.Press(keys)).Order().ElementAt(Keys * 95 / 100);
             }
 
-            var (empty, full) = (await P95("empty"), await P95("full"));
-            rows.Add(new(what, Ms(full) + " (95 of 100)", "in an empty dossier " + Ms(empty), (full / empty).ToString("0.0", CultureInfo.InvariantCulture), "<= 100 ms", full <= 100));
+            var (empty, full) = (await P95(small), await P95("full"));
+            rows.Add(new(what, Ms(full) + " (95 of 100)", (small == "empty" ? "in an empty dossier " : "in one of three spots ") + Ms(empty), (full / empty).ToString("0.0", CultureInfo.InvariantCulture), "<= 100 ms", full <= 100));
         }
 
         return rows;
@@ -57,7 +60,10 @@ public sealed class KeystrokeRepaint : IBenchmark
 
     private static void Fill(BenchPlace place, string folder, string workspace)
     {
-        foreach (var dossier in new[] { "empty", "full" }) Timed.Run(place.Program, ["new", dossier, "--workspace", workspace]);
+        foreach (var dossier in new[] { "empty", "three", "full" }) Timed.Run(place.Program, ["new", dossier, "--workspace", workspace]);
+        var few = Path.Combine(folder, "three.jsonl");
+        File.WriteAllLines(few, Enumerable.Range(0, 3).SelectMany(Spot));
+        Timed.Run(place.Program, ["note", "three", few, "--workspace", workspace]);
         var files = new List<string>();
         for (var i = 0; i < Pictures; i++)
         {
@@ -71,11 +77,7 @@ public sealed class KeystrokeRepaint : IBenchmark
         Timed.Run(place.Program, ["add", "full", .. files, "--workspace", workspace]);
         var lines = new List<string>();
         for (var i = 0; i < Pictures; i++) lines.Add($$"""{"kind":"scale","picture":"p{{i}}.png","from":[0,0],"to":[500,0],"length_mm":20,"u_mm":0.02}""");
-        for (var i = 0; i < Spots; i++)
-        {
-            lines.Add($$"""{"kind":"spot","spot":"U{{i}}","picture":"p{{i % Pictures}}.png","point":[{{20 + (i * 3)}},100],"role":"chip"}""");
-            lines.Add($$"""{"kind":"mark","spot":"U{{i}}","lines":["N{{52800 + i}}"]}""");
-        }
+        for (var i = 0; i < Spots; i++) lines.AddRange(Spot(i));
 
         for (var i = 0; i < Touches; i++) lines.Add($$"""{"kind":"touch","a":"U{{i % Spots}}.{{1 + (i / Spots)}}","b":"U{{(i + 1) % Spots}}.2","ohms":{{1 + i}}}""");
         // One spot's lengths agree, as a careful person's do: a dossier full of quarrels would measure the drawer.
@@ -88,6 +90,12 @@ public sealed class KeystrokeRepaint : IBenchmark
         File.WriteAllLines(notes, lines);
         Timed.Run(place.Program, ["note", "full", notes, "--workspace", workspace]);
     }
+
+    private static IEnumerable<string> Spot(int i) =>
+    [
+        $$"""{"kind":"spot","spot":"U{{i}}","picture":"p{{i % Pictures}}.png","point":[{{20 + (i * 3)}},100],"role":"chip"}""",
+        $$"""{"kind":"mark","spot":"U{{i}}","lines":["N{{52800 + i}}"]}""",
+    ];
 
     private static string Ms(double ms) => ms.ToString("0", CultureInfo.InvariantCulture) + " ms";
 

@@ -29,6 +29,7 @@ public sealed class EntryPayloads
         Take<PictureSighting>(view);
         Take<ReckonBinding>(view);
         Take<IdentityDecision>(view);
+        Take<SpecimensAlike>(view);
         Take<PinsSighting>(view);
         Take<BusSighting>(view);
         Take<IdentitySighting>(view);

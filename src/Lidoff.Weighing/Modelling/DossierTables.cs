@@ -58,12 +58,15 @@ public sealed class DossierTables
     /// <summary>Decisions on identities, by spot.</summary>
     public SightingTable<Naming.Kinds.IdentityDecision> Decisions { get; } = new("decisions", decision => [decision.Spot]);
 
+    /// <summary>Which specimens are said to be alike, by spot.</summary>
+    public SightingTable<Naming.Kinds.SpecimensAlike> Alike { get; } = new("alike", alike => [alike.Spot]);
+
     /// <summary>Reckonings, by designator.</summary>
     public SightingTable<ReckonBinding> Reckonings { get; } = new("reckonings", binding => [binding.Reckoning]);
 
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Reckonings,
+        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Alike, Reckonings,
     ];
 }

@@ -10,7 +10,7 @@ using Lidoff.Tracing.Kinds;
 namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
-/// Gathers from all rooms what is known of the part at a spot. Of several sightings of one mark the newest counts: two readings of
+/// Gathers from all rooms what is known of the part at a spot, on one specimen or on several that a person said are alike. Of several sightings of one mark the newest counts: two readings of
 /// one body are one line of evidence. Bodies and pitches are averaged.
 /// </summary>
 public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Step<string, SpotEvidence>
@@ -22,34 +22,36 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
     public override string Name => "evidence";
 
     /// <inheritdoc/>
-    public override bool Same(SpotEvidence before, SpotEvidence after) => before.Told.Equals(after.Told);
+    public override bool Same(SpotEvidence before, SpotEvidence after) => before.Told.Equals(after.Told) && before.Specimen == after.Specimen && before.Elsewhere.Equals(after.Elsewhere);
 
     /// <inheritdoc/>
     public override SpotEvidence Compute(string key, IReads reads)
     {
         var told = new List<ToldEvidence>();
         var evidence = new NameEvidence();
-        if (tables.Marks.About(key, reads) is { Count: > 0 } marks)
+        var all = tables.Marks.About(key, reads);
+        var counting = Counting(key, all, reads);
+        if (counting.Of(all) is { Count: > 0 } marks)
         {
             evidence = evidence with { Mark = Lattice(marks[^1].Value) };
             told.Add(new("mark", marks[^1].Value.Text, [marks[^1].Id]));
         }
 
-        if (Body(key, reads) is { } body)
+        if (Body(key, counting, reads) is { } body)
         {
             evidence = evidence with { BodyMm = (body.A, body.B), BodyU = body.U, HeightMm = body.Height };
             told.Add(new("body", Text($"{body.A:0.###} × {body.B:0.###} mm, each ± {body.U:0.###}"), body.From));
             if (body.Height is { } height) told.Add(new("height", Text($"{height:0.###} mm"), body.From));
         }
 
-        if (tables.Pitches.About(key, reads) is { Count: > 0 } pitches)
+        if (counting.Of(tables.Pitches.About(key, reads)) is { Count: > 0 } pitches)
         {
             var pitch = pitches.Sum(each => each.Value.Mm) / pitches.Count;
             evidence = evidence with { PitchMm = pitch };
             told.Add(new("pitch", Text($"{pitch:0.###} mm"), Ids(pitches)));
         }
 
-        if (tables.Pins.About(key, reads) is { Count: > 0 } pins)
+        if (counting.Of(tables.Pins.About(key, reads)) is { Count: > 0 } pins)
         {
             var ground = pins.SelectMany(each => each.Value.Ground).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
             evidence = evidence with { Pins = pins.Select(each => each.Value.Count).LastOrDefault(count => count is not null), GroundPins = ground };
@@ -57,20 +59,20 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
             if (ground.Count > 0) told.Add(new("ground pins", string.Join(", ", ground), Ids(pins)));
         }
 
-        if (tables.Buses.About(key, reads) is { Count: > 0 } buses && buses.LastOrDefault(each => each.Value.Address is not null) is { } bus)
+        if (counting.Of(tables.Buses.About(key, reads)) is { Count: > 0 } buses && buses.LastOrDefault(each => each.Value.Address is not null) is { } bus)
         {
             evidence = evidence with { Bus = new BusFact(bus.Value.Type == BusType.I2c ? "i2c" : bus.Value.Type.ToString().ToLowerInvariant(), bus.Value.Address) };
             told.Add(new("bus", Text($"answered at 0x{bus.Value.Address:x2}"), [bus.Id]));
         }
 
-        if (tables.Identities.About(key, reads) is { Count: > 0 } identities)
+        if (counting.Of(tables.Identities.About(key, reads)) is { Count: > 0 } identities)
         {
             var last = identities[^1];
             evidence = evidence with { Identity = new RegisterFact(last.Value.Register, (long)Math.Min(last.Value.Value, long.MaxValue)) };
             told.Add(new("identity", Text($"register 0x{last.Value.Register:x2} gave 0x{last.Value.Value:x2}"), [last.Id]));
         }
 
-        if (tables.Supplies.About(key, reads) is { Count: > 0 } supplies)
+        if (counting.Of(tables.Supplies.About(key, reads)) is { Count: > 0 } supplies)
         {
             evidence = evidence with { SupplyV = supplies[^1].Value.V };
             told.Add(new("supply", Text($"{supplies[^1].Value.V:0.###} V"), [supplies[^1].Id]));
@@ -84,27 +86,43 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
             if (kind is not null) told.Add(new("class", kind, Ids(spots)));
         }
 
-        return new(key, evidence, [.. told]);
+        var mark = told.Find(each => each.Evidence == "mark")?.Says ?? "";
+        var elsewhere = all.Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
+            .Select(group => group.Last()).Where(each => each.Value.Text != mark).OrderBy(each => each.Specimen, StringComparer.Ordinal);
+        return new(key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Text, each.Id))]);
     }
 
-    private (double A, double B, double U, double? Height, ValueList<EntryId> From)? Body(string spot, IReads reads)
+    private SpotSpecimens Counting(string key, IReadOnlyList<Sighting<MarkSighting>> marks, IReads reads)
     {
-        if (tables.Bodies.About(spot, reads) is { Count: > 0 } bodies)
+        static string Newest<T>(IReadOnlyList<Sighting<T>> sightings)
+            where T : class => sightings.Count > 0 ? sightings[^1].Specimen : "";
+        // A newest mark that names no specimen could be any one's: then nothing is left out, as long as marks are what names it.
+        var alike = tables.Alike.About(key, reads);
+        if (marks.Count > 0) return SpotSpecimens.Of([Newest(marks)], alike);
+        return SpotSpecimens.Of(
+            [Newest(tables.Identities.About(key, reads)), Newest(tables.Buses.About(key, reads)), Newest(tables.Pins.About(key, reads)), Newest(tables.Bodies.About(key, reads)), Newest(tables.Pitches.About(key, reads)), Newest(tables.Supplies.About(key, reads))],
+            alike);
+    }
+
+    private (double A, double B, double U, double? Height, ValueList<EntryId> From)? Body(string spot, SpotSpecimens counting, IReads reads)
+    {
+        if (counting.Of(tables.Bodies.About(spot, reads)) is { Count: > 0 } bodies)
         {
             var (a, b) = (bodies.Average(each => each.Value.LengthMm), bodies.Average(each => each.Value.WidthMm));
             return (a, b, bodies.Max(each => each.Value.UMm), bodies.Select(each => each.Value.HeightMm).LastOrDefault(height => height is not null), Ids(bodies));
         }
 
-        if (Measured(spot, LongNames, reads) is not { } length || Measured(spot, ShortNames, reads) is not { } width) return null;
+        if (Measured(spot, LongNames, counting, reads) is not { } length || Measured(spot, ShortNames, counting, reads) is not { } width) return null;
         return (length.Value.Mm, width.Value.Mm, Math.Max(length.Value.UMm, width.Value.UMm), null, [.. length.From.Concat(width.From).Distinct().Order()]);
     }
 
-    private (CombinedLength Value, IReadOnlyList<EntryId> From)? Measured(string spot, string[] names, IReads reads)
+    private (CombinedLength Value, IReadOnlyList<EntryId> From)? Measured(string spot, string[] names, SpotSpecimens counting, IReads reads)
     {
         foreach (var name in names)
         {
-            var belief = reads.Read(lengths, new LengthKey(spot, name));
-            if (belief.Readings.Count > 0) return (CombinedLength.Of(belief.Readings), [.. belief.Readings.Select(reading => reading.Sighting)]);
+            var counts = counting.Of(tables.Lengths.About(spot, reads)).Select(each => each.Id).ToHashSet();
+            ValueList<LengthReading> readings = [.. reads.Read(lengths, new LengthKey(spot, name)).Readings.Where(reading => counts.Contains(reading.Sighting))];
+            if (readings.Count > 0) return (CombinedLength.Of(readings), [.. readings.Select(reading => reading.Sighting)]);
         }
 
         return null;

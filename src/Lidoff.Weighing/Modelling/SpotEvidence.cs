@@ -7,4 +7,6 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Spot">The spot.</param>
 /// <param name="Evidence">The evidence.</param>
 /// <param name="Told">Each piece of evidence in words, with the entries it came from; two equal ones mean equal evidence.</param>
-public sealed record SpotEvidence(string Spot, NameEvidence Evidence, ValueList<ToldEvidence> Told);
+/// <param name="Specimen">The specimen it was seen on; empty where none was named.</param>
+/// <param name="Elsewhere">Marks of other specimens that read otherwise there and do not count.</param>
+public sealed record SpotEvidence(string Spot, NameEvidence Evidence, ValueList<ToldEvidence> Told, string Specimen, ValueList<OtherSpecimen> Elsewhere);

@@ -100,6 +100,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
             because.AddRange(answer.Local.Candidates[answer.Best].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} decibans from {each.Evidence}: {each.Say}")));
         }
 
+        because.AddRange(answer.Evidence.Elsewhere.Select(other => WeighingSentences.Elsewhere(spot, answer.Evidence.Specimen, other)));
         because.AddRange(answer.Local.Remarks);
         var restsOn = answer.Evidence.Told.SelectMany(told => told.From).Concat(answer.Decisions).Distinct().Order();
         return new(key, $"part at {spot}", null, double.NaN, double.NaN, Units.One, answer.Says, answer.Says == IdentityAnswer.Undecided ? null : answer.P, answer.Grade, [.. restsOn], [.. because], "", null);

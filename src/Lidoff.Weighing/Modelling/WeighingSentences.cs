@@ -20,6 +20,10 @@ public static class WeighingSentences
     /// <summary>A spot of which only its role or nothing at all is known.</summary>
     public static string NothingToName(string spot) => $"Nothing was seen yet that could name the part at {spot}: no mark, size, pins, address or register.";
 
+    /// <summary>Another specimen's mark reads otherwise.</summary>
+    public static string Elsewhere(string spot, string specimen, OtherSpecimen other) =>
+        $"Specimen {other.Specimen} reads {other.Mark} there. That does not count for {specimen}: nobody said that the two are alike at {spot}.";
+
     /// <summary>A picture reference that fits no file of the dossier.</summary>
     public static string NoPicture(string picture) => $"No picture of this dossier is called '{picture}'; give its file name, its entry or the start of its hash.";
 

@@ -23,6 +23,8 @@ public sealed class EntryWordsTests : IDisposable
     [InlineData("""{"kind":"picture","file":"top.png"}""", "top.png is a picture of the specimen.")]
     [InlineData("""{"kind":"reckon","reckoning":"R1","calculation":"runtime","inputs":{"capacity":{"from":"R2"},"sleep_current":"6.1 µA"}}""", "reckoning R1: runtime of capacity R2, sleep_current 6.1 µA.")]
     [InlineData("""{"kind":"decide","spot":"U1","accept":"ZX52832","why":"read under raking light"}""", "decision on U1: accepted as ZX52832, because read under raking light.")]
+    [InlineData("""{"kind":"decide","spot":"U1","accept_family":"ZX52","why":"the maker's sign"}""", "decision on U1: accepted as one of the family ZX52, because the maker's sign.")]
+    [InlineData("""{"kind":"alike","spot":"U1","specimens":["A","B"],"why":"same order code"}""", "specimens A, B are alike at U1, because same order code.")]
     [InlineData("""{"kind":"pins","spot":"U1","count":48,"ground":[31,"A4"]}""", "pins of U1: 48, on ground 31, A4.")]
     [InlineData("""{"kind":"pins","spot":"U1","ground":[31]}""", "pins of U1: not counted, on ground 31.")]
     [InlineData("""{"kind":"bus","type":"i2c","address":"0x0c","spot":"U1"}""", "U1 answered on a bus at 0x0c.")]

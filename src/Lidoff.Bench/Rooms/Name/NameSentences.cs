@@ -20,6 +20,15 @@ public static class NameSentences
     /// <summary>A decision without its reason.</summary>
     public const string WhyMissing = "Say why in a few words; without a reason nobody can weigh it later.";
 
+    /// <summary>What another specimen reads, beside the mark that counts.</summary>
+    public static string Elsewhere(string specimen, string mark) => $"{specimen} reads {mark}";
+
+    /// <summary>Under the field that joins specimens.</summary>
+    public const string AlikeHint = "Sightings of one specimen only make up a name. Say why they hold the same part here, and what was seen on any of them counts.";
+
+    /// <summary>Specimens that are said to be alike, for the undo list and the page.</summary>
+    public static string Alike(string spot, IEnumerable<string> specimens) => $"{string.Join(" and ", specimens)} are alike at {spot}";
+
     /// <summary>Under the field of a family.</summary>
     public const string FamilyHint = "What all members begin with, x for a place left open: TPS6274x. Which member it is stays open; listed ones share your word by their odds, and some of it is left for a member that no list holds.";
 

@@ -79,6 +79,23 @@ public sealed class SpotPageTests : RoomContext
             """{"kind":"mark","spot":"U2","lines":["RV3032","2207"],"specimen":"B"}""");
         var shown = Bench.View("d", dossier => SpotView.Of(dossier, "U2"))!;
         Assert.Equal([("A", true), ("B", true)], shown.Marks.Select(mark => (mark.Specimen, mark.Differs)));
+        // The newest names it; what the other reads is said beside it, on the page and in the list.
+        Assert.Equal(("B", "A reads RV3028/2119"), (shown.Specimen, Assert.Single(Bench.View("d", NameView.Of)!.Spots).Elsewhere));
+        Assert.Contains("Specimen A reads RV3028/2119 there. That does not count for B: nobody said that the two are alike at U2.", shown.Remarks);
+    }
+
+    [Fact]
+    public void Specimens_are_joined_by_a_word_with_its_reason()
+    {
+        Bench.Set("d", "D",
+            """{"kind":"mark","spot":"U2","lines":["RV3028","2119"],"specimen":"A"}""",
+            """{"kind":"mark","spot":"U2","lines":["RV3028","2207"],"specimen":"B"}""");
+        var page = Render<SpotPage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Spot, "U2"));
+        page.WaitForElement("#alike", Patience).Input("same order on the boxes");
+        On(page, "form:has(#alike)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(["B", "A"], Assert.Single(Stored<SpecimensAlike>()).Specimens), Patience);
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#alike")), Patience);
+        Assert.Empty(Bench.View("d", dossier => SpotView.Of(dossier, "U2"))!.Remarks);
     }
 
     // Two letters unread leave a family open, and the body closes most of it: nRF52832 and nRF52810 come 6 × 6 mm, nRF52820 comes 5 × 5 mm (their

@@ -6,7 +6,8 @@ namespace Lidoff.Bench.Rooms.Name.Listing;
 /// <param name="Spot">Letter and number.</param>
 /// <param name="Role">What it is there for; may be empty.</param>
 /// <param name="Crop">Where it is seen; null where nobody pointed at it.</param>
-/// <param name="Mark">Its newest mark, lines with '/' between; may be empty.</param>
+/// <param name="Mark">The mark that counts, lines with '/' between; may be empty.</param>
+/// <param name="Elsewhere">What another specimen reads there, as "B reads 343B"; may be empty.</param>
 /// <param name="Settled">How far it is settled.</param>
 /// <param name="Says">The verdict: a part, "family …", "not in any list"; empty where nothing was asked.</param>
 /// <param name="Best">The likeliest part; empty where there is none.</param>
@@ -16,7 +17,7 @@ namespace Lidoff.Bench.Rooms.Name.Listing;
 /// <param name="Date">The weeks its mark may stand for; may be empty.</param>
 /// <param name="Decided">True when a person settled something about it.</param>
 public sealed record SpotRow(
-    string Spot, string Role, SpotCrop? Crop, string Mark, Settled Settled, string Says, string Best, string Maker, double P, Grade Grade, string Date, bool Decided)
+    string Spot, string Role, SpotCrop? Crop, string Mark, string Elsewhere, Settled Settled, string Says, string Best, string Maker, double P, Grade Grade, string Date, bool Decided)
 {
     /// <summary>True when every word of a filter stands somewhere in the row.</summary>
     public bool Fits(string filter) => filter.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(word =>

@@ -4,6 +4,7 @@ using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Grading;
 using Lidoff.Naming.Kinds;
 using Lidoff.Naming.Ranking;
+using Lidoff.Opening.Kinds;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Telling.Reporting;
@@ -30,13 +31,16 @@ namespace Lidoff.Bench.Rooms.Name.Spots;
 /// <param name="Because">One row a sighting.</param>
 /// <param name="Rivals">What was removed, and by what.</param>
 /// <param name="Decisions">What a person settled, newest last.</param>
+/// <param name="Specimen">The specimen whose sightings name it; empty where none was named.</param>
+/// <param name="Specimens">Every specimen of the dossier.</param>
+/// <param name="Apart">Specimens whose marks are known here and that are not said to be alike; fewer than two where there is nothing to say.</param>
 /// <param name="Remarks">Sentences about the evidence as a whole.</param>
 /// <param name="Previous">The spot before it; empty for the first.</param>
 /// <param name="Next">The spot after it; empty for the last.</param>
 public sealed record SpotView(
     string Spot, string Role, SpotCrop? Crop, Settled Settled, string Says, double P, Grade Grade, ValueList<VariantRow> Marks, ValueList<MeasuredRow> Measured,
     ValueList<CandidateRow> Candidates, ValueList<CandidateRow> Unlisted, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
-    ValueList<DecisionRow> Decisions, ValueList<string> Remarks, string Previous, string Next)
+    ValueList<DecisionRow> Decisions, string Specimen, ValueList<string> Specimens, ValueList<string> Apart, ValueList<string> Remarks, string Previous, string Next)
 {
     // Below this a part counts as removed: twenty decibans under even odds. A judgement, no source.
     private const double RemovedBelow = 0.01;
@@ -77,8 +81,12 @@ public sealed record SpotView(
             removed is not null,
             [.. Table(answer, columns)],
             [.. rivals.Take(MostShown)],
-            [.. view.Live<IdentityDecision>().Where(each => each.Value.Spot == spot).Select(each => new DecisionRow(each.Id, NameSentences.Decided(spot, each.Value.Verdict, each.Value.Part), each.Value.Why))],
-            [.. answer.Local.Remarks],
+            [.. view.Live<SpecimensAlike>().Where(each => each.Value.Spot == spot).Select(each => new DecisionRow(each.Id, NameSentences.Alike(spot, each.Value.Specimens), each.Value.Why)),
+             .. view.Live<IdentityDecision>().Where(each => each.Value.Spot == spot).Select(each => new DecisionRow(each.Id, NameSentences.Decided(spot, each.Value.Verdict, each.Value.Part), each.Value.Why))],
+            answer.Evidence.Specimen,
+            AllSpecimens(view),
+            [.. answer.Evidence.Specimen.Length > 0 && Others(view, spot, answer) is { Count: > 0 } apart ? apart.Prepend(answer.Evidence.Specimen) : []],
+            [.. answer.Evidence.Elsewhere.Select(other => WeighingSentences.Elsewhere(spot, answer.Evidence.Specimen, other)), .. answer.Local.Remarks],
             at > 0 ? names[at - 1] : "",
             at >= 0 && at + 1 < names.Count ? names[at + 1] : "");
     }
@@ -101,9 +109,19 @@ public sealed record SpotView(
         }
     }
 
+    private static ValueList<string> AllSpecimens(IDossierView view) =>
+        [.. view.Live<SpecimenSighting>().Select(each => each.Value.Specimen).Concat(view.Live<MarkSighting>().Select(each => each.Specimen)).Where(each => each.Length > 0).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance)];
+
+    // Those that do not count, whether their marks read the same or not.
+    private static List<string> Others(IDossierView view, string spot, IdentityAnswer answer)
+    {
+        var alike = SpotSpecimens.Of([answer.Evidence.Specimen], [.. view.Live<SpecimensAlike>().Where(each => each.Value.Spot == spot)]);
+        return [.. view.Live<MarkSighting>().Where(each => each.Value.Spot == spot && !alike.Counts(each.Specimen)).Select(each => each.Specimen).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance)];
+    }
+
     private static ValueList<VariantRow> Variants(IDossierView view, string spot)
     {
-        // The newest reading of each specimen counts, as it does for the belief.
+        // The newest reading of each specimen; which of them counts for the belief, the model says.
         var newest = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).GroupBy(each => each.Specimen, StringComparer.Ordinal)
             .OrderBy(group => group.Key, NaturalOrder.Instance).Select(group => group.Last()).ToList();
         return [.. newest.Select(mark => new VariantRow(mark.Specimen, mark.Id, mark.Value.Lines, newest.Any(other => other.Value.Text != mark.Value.Text)))];
