@@ -23,8 +23,8 @@ public class PartFamilyTests
     [Fact]
     public void A_wide_family_covers_a_narrow_one()
     {
-        Assert.True(PartFamily.Covers("STM32", "STM32L4"));
-        Assert.True(PartFamily.Covers("STM32xx", "STM32L4"));
-        Assert.False(PartFamily.Covers("STM32L4", "STM32"));
+        Assert.True(PartFamily.Covers("TPS62", "TPS6274x"));
+        Assert.True(PartFamily.Covers("TPS62xxx", "TPS6274x"));
+        Assert.False(PartFamily.Covers("TPS6274x", "TPS62"));
     }
 }
