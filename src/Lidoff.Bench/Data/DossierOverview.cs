@@ -40,7 +40,7 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
         return view.Entries.Reverse().Take(Most).Select(folded => new EntryRow(
             folded.Entry.Id.Hex,
             folded.Entry.Kind,
-            claims[folded.Entry.Id].FirstOrDefault() is { } claim ? $"{claim.Name}: {claim.Text}" : EntryWords.Say(payloads.Of(folded.Entry.Id)),
+            claims[folded.Entry.Id].FirstOrDefault() is { } claim ? $"{claim.Name}: {claim.Text}" : payloads.Of(folded.Entry.Id) is { } payload ? EntryWords.Say(payload, dossier.Model) : RawWords.Of(folded, view),
             folded.Fate,
             folded.Entry.By,
             folded.Entry.At));

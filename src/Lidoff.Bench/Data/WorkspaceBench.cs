@@ -6,6 +6,7 @@ using Lidoff.Evidence.Store;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Pictures;
+using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Showing;
 using Lidoff.Telling.Dossiers;
 
@@ -102,10 +103,13 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         }
 
         // Now is when it can still be copied again: every pixel is looked at once, while other pages go on.
-        if (!added.TryValue(out var file) || !file.Kind.StartsWith("image/", StringComparison.Ordinal)) return added;
+        if (!added.TryValue(out var file)) return added;
+        if (!file.Kind.StartsWith("image/", StringComparison.Ordinal)) return PictureEndings.Contains(Path.GetExtension(fileName)) ? file with { Trouble = BenchSentences.NotAPicture(fileName, file.Kind) } : file;
         var whole = await Task.Run(() => PictureFile.Check(workspace.Files.PathOf(file.Sha256), fileName), stop).ConfigureAwait(false);
         return whole.Ok ? added : file with { Trouble = whole.Faults[0].Say };
     }
+
+    private static readonly HashSet<string> PictureEndings = new([".jpg", ".jpeg", ".png", ".tif", ".tiff", ".bmp", ".gif", ".webp", ".heic"], StringComparer.OrdinalIgnoreCase);
 
     private OpenDossier? Fresh(string name)
     {

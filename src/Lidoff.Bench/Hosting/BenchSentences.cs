@@ -25,6 +25,11 @@ internal static class BenchSentences
 
     public const string NoRoomForDossier = "No dossier could be begun; begin one with `lidoff new NAME`, then drop the file there.";
 
+    public const string EmptyFile = "The file is empty; copy it again from where it came. Nothing of it was kept.";
+
+    /// <summary>A file that is called a picture and holds something else.</summary>
+    public static string NotAPicture(string fileName, string kind) => $"“{Showing.Shown.Of(fileName)}” is called a picture, but holds {kind}; it is kept as a file.";
+
     public const string BrokenOff = "The file broke off before its end; nothing of it was kept.";
 
     public const string OurFault = "Something went wrong in Lidoff itself. Nothing that was stored is lost; the command line says more.";

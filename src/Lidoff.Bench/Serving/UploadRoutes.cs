@@ -85,6 +85,7 @@ internal static class UploadRoutes
         if (!await antiforgery.IsRequestValidAsync(context).ConfigureAwait(false)) return (StatusCodes.Status400BadRequest, BenchSentences.NoToken);
         if (dossier.Length > 0 && data.View(dossier, found => found) is null) return (StatusCodes.Status404NotFound, BenchSentences.NoDossier);
         if (SafeName.Of(context.Request.Query["name"]) is null) return (StatusCodes.Status400BadRequest, BenchSentences.NoName);
+        if (context.Request.ContentLength == 0) return (StatusCodes.Status422UnprocessableEntity, BenchSentences.EmptyFile);
         if (context.Request.ContentLength > most) return (StatusCodes.Status413PayloadTooLarge, BenchSentences.TooLarge(most));
         return (0, "");
     }

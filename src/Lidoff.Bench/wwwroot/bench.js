@@ -63,6 +63,8 @@ function list() {
     dl.append(dt, Object.assign(document.createElement('dd'), { textContent: words(el) }));
   }
   dialog.showModal();
+  // Close, at its end, takes the focus and would have it begin in the middle.
+  dialog.scrollTop = 0;
 }
 
 // ---- looks

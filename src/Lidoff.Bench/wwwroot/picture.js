@@ -51,6 +51,8 @@ class Viewer {
     }
     this.sizes = new ResizeObserver(() => this.sized());
     this.sizes.observe(stage);
+    // The line to type on comes from the page after its point, and grows with what is wrong with it.
+    if (this.pin) { this.lines = new ResizeObserver(() => this.box && this.placePin()); this.lines.observe(this.pin); }
   }
 
   async load() {
@@ -86,13 +88,13 @@ class Viewer {
   // What was begun before the page was loaded again: its tool and points, once.
   resume() {
     try {
-      const [tool, points] = JSON.parse(sessionStorage.getItem(this.held()) ?? '[]');
+      const [tool, points, coarse = 1] = JSON.parse(sessionStorage.getItem(this.held()) ?? '[]');
       const most = { point: 1, scale: 2, length: 2, body: 3 }[tool];
       if (!most || !Array.isArray(points) || points.length > most || !points.flat().every(Number.isFinite)) return null;
-      [this.tool, this.most, this.points] = [tool, most, points];
+      [this.tool, this.most, this.points, this.coarse] = [tool, most, points, coarse];
       this.stage.dataset.tool = tool;
       this.draw();
-      return { tool, numbers: points.flat() };
+      return { tool, numbers: points.flat(), coarse };
     } catch { return null; /* nothing kept */ }
   }
 
@@ -130,19 +132,19 @@ class Viewer {
     this.tell();
   }
 
-  close() { this.gone.abort(); this.sizes.disconnect(); this.canvas.remove(); this.svg.remove(); }
+  close() { this.gone.abort(); this.sizes.disconnect(); this.lines?.disconnect(); this.canvas.remove(); this.svg.remove(); }
 
   // ---- points of an unfinished act
   held() { return `points:${location.pathname}`; }
 
   remember() {
     try {
-      if (this.points.length) sessionStorage.setItem(this.held(), JSON.stringify([this.tool, this.points]));
+      if (this.points.length) sessionStorage.setItem(this.held(), JSON.stringify([this.tool, this.points, this.coarse ?? 1]));
       else sessionStorage.removeItem(this.held());
     } catch { /* refused: the points then last as long as the page */ }
   }
 
-  tellPoints() { this.page.invokeMethodAsync('Points', this.tool, this.points.flat()); }
+  tellPoints() { this.page.invokeMethodAsync('Points', this.tool, this.points.flat(), this.coarse ?? 1); }
 
   set(x, y) {
     x = Math.min(this.width, Math.max(0, Math.round(x * 100) / 100));
@@ -161,6 +163,8 @@ class Viewer {
     if (!this.most) { this.page.invokeMethodAsync('Picked', ''); return; }
     if (this.points.length >= this.most) this.points = [];
     this.points.push([x, y]);
+    // A hand sets a point to the pixel of the screen, which seen from afar is several of the picture.
+    this.coarse = Math.max(this.points.length > 1 ? this.coarse ?? 1 : 0, 1 / this.scale);
     // Who types at once should not press keys of the page while the line is still on its way.
     this.early = this.points.length === this.most ? '' : null;
     this.remember();
@@ -370,6 +374,7 @@ class Viewer {
 
   mark() {
     const out = [];
+    this.worded = [];
     for (const l of this.overlay.lines) {
       const [[x1, y1], [x2, y2]] = [this.seen(`${l.id}:from`, l.x1, l.y1), this.seen(`${l.id}:to`, l.x2, l.y2)];
       out.push(...this.measure(x1, y1, x2, y2, l.sort, l.words, l.on));
@@ -393,7 +398,16 @@ class Viewer {
     const [nx, ny] = [(-(y2 - y1) / long) * 6, ((x2 - x1) / long) * 6];
     const d = `M${x1} ${y1}L${x2} ${y2}M${x1 - nx} ${y1 - ny}L${x1 + nx} ${y1 + ny}M${x2 - nx} ${y2 - ny}L${x2 + nx} ${y2 + ny}`;
     const made = [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}${on ? ' on' : ''}` })];
-    if (words) made.push(el('text', { x: (x1 + x2) / 2 + nx * 2, y: (y1 + y2) / 2 + ny * 2 + 4, class: 'words', 'text-anchor': 'middle' }, words));
+    if (words) {
+      // Beside an upright line, above or below a level one, and not over the words of another.
+      const anchor = nx > 3 ? 'start' : nx < -3 ? 'end' : 'middle';
+      const [x, wide] = [(x1 + x2) / 2 + nx * 2, words.length * 7];
+      const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
+      let y = (y1 + y2) / 2 + ny * 2 + 4;
+      while (this.worded.some(([l, r, at]) => left < r && left + wide > l && Math.abs(y - at) < 15)) y += 15;
+      this.worded.push([left, left + wide, y]);
+      made.push(el('text', { x, y, class: 'words', 'text-anchor': anchor }, words));
+    }
     return made;
   }
 

@@ -44,6 +44,10 @@ public static class QuantitySentences
     public static Fault BadExponent(string where, string text) =>
         new(where, "an exponent from -9 to 9", $"The exponent in \"{text}\" cannot be read: write it as m^2 or m².");
 
+    /// <summary>A number where the unit has ended.</summary>
+    public static Fault NumberBehindUnit(string where) =>
+        new(where, "± before the doubt", "A number stands behind the unit: write a doubt with ±, as in 26 mm ± 0.05.");
+
     private static string Bridge(Dimension a, Dimension b)
     {
         if (a == Dimension.None || b == Dimension.None) return "";

@@ -36,6 +36,7 @@ public static class UnitReader
             }
 
             var (symbol, power) = SplitPower(part);
+            if (symbol.Length == 0 && factors.Count > 0) return QuantitySentences.NumberBehindUnit(where);
             if (power is null || symbol.Length == 0) return QuantitySentences.BadExponent(where, part);
             if (Symbol(symbol) is not { } unit) return QuantitySentences.UnknownUnit(where, symbol, Near(symbol));
             if (unit.Offset != 0) return QuantitySentences.OffsetInProduct(where, unit.Symbol);

@@ -30,6 +30,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         new("u_mm", "number", false, "standard uncertainty of the length, mm (default 0)"),
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("camera_distance_mm", "number", false, "distance from board to camera, mm"),
+        new("click_u_px", "number", false, "standard uncertainty of a click, px (default that of what is measured, 1)"),
     ];
 
     /// <inheritdoc/>
@@ -42,6 +43,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? 0;
         var height = reader.OptionalNumber("height_mm") ?? 0;
         var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
-        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height), camera));
+        var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative);
+        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height, click), camera));
     }
 }

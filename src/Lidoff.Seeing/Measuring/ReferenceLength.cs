@@ -8,4 +8,5 @@ namespace Lidoff.Seeing.Measuring;
 /// <param name="LengthMm">Its length, mm, above zero.</param>
 /// <param name="UMm">Standard uncertainty of the length, mm, zero or more (default 0: a definition).</param>
 /// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
-public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double LengthMm, double UMm = 0, double HeightMm = 0);
+/// <param name="ClickPx">Standard uncertainty of each of its clicked ends, px, zero or more; null for that of the job.</param>
+public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double LengthMm, double UMm = 0, double HeightMm = 0, double? ClickPx = null);

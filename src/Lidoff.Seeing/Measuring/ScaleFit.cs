@@ -96,7 +96,7 @@ public sealed class ScaleFit
     /// <summary>Fits the scale. The references have been checked: at least one, each of two different places and a length above zero.</summary>
     /// <param name="references">Known lengths.</param>
     /// <param name="frame">The picture.</param>
-    /// <param name="clickPx">Standard uncertainty of each clicked end, px.</param>
+    /// <param name="clickPx">Standard uncertainty of each clicked end, px, where a reference does not carry its own.</param>
     /// <param name="cameraDistanceMm">Distance to the camera, mm, above every height, or null.</param>
     /// <param name="tallestMm">Tallest thing that will be measured with it, mm.</param>
     public static ScaleFit To(
@@ -224,7 +224,7 @@ public sealed class ScaleFit
 
     // Never exactly zero, so that a reference without any error still has a finite weight.
     private static double RelativeU(ReferenceLength reference, double clickPx) => Math.Max(1e-6, Math.Sqrt(
-        (2 * Square(clickPx / reference.From.DistanceTo(reference.To))) + Square(reference.UMm / reference.LengthMm)));
+        (2 * Square((reference.ClickPx ?? clickPx) / reference.From.DistanceTo(reference.To))) + Square(reference.UMm / reference.LengthMm)));
 
     private static double Square(double x) => x * x;
 }

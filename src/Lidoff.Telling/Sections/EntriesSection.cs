@@ -52,7 +52,7 @@ public sealed class EntriesSection : IReportSection
     }
 
     private static string Says(EntryId id, ReportContext context, EntryPayloads payloads) =>
-        context.View.Live<Claims.ClaimWritten>().FirstOrDefault(sighting => sighting.Id == id)?.Value is { } claim ? $"claim {claim.Name}: {claim.Text}" : EntryWords.Say(payloads.Of(id));
+        context.View.Live<Claims.ClaimWritten>().FirstOrDefault(sighting => sighting.Id == id)?.Value is { } claim ? $"claim {claim.Name}: {claim.Text}" : EntryWords.Say(payloads.Of(id), context.Model);
 
     private static ReportPicture? Picture(object? payload, ReportContext context)
     {

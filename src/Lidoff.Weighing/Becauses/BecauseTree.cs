@@ -82,7 +82,7 @@ public sealed class BecauseTree
         var entry = folded.Entry;
         var payload = payloads.Of(entry.Id);
         var claim = claims.FirstOrDefault(each => each.RestsOn.Count > 0 && each.RestsOn[0] == entry.Id);
-        var say = payload is null && claim is not null ? $"claim {claim.Name}: {claim.Text}" : EntryWords.Say(payload);
+        var say = payload is null && claim is not null ? $"claim {claim.Name}: {claim.Text}" : EntryWords.Say(payload, model);
         ValueList<string> fate = folded.Fate == EntryFate.Live ? [] : [BecauseSentences.Fate(folded.Fate)];
         return new(BecauseSort.Entry, entry.Id.Hex, entry.Kind, say, fate, null, entry.By, entry.At, [.. Files(entry, payload)]);
     }

@@ -19,6 +19,7 @@ public sealed class EntryPayloads
     public EntryPayloads(IDossierView view)
     {
         Guard.NotNull(view);
+        Take<DossierOpened>(view);
         Take<FileAdded>(view);
         Take<ScaleSighting>(view);
         Take<LengthSighting>(view);

@@ -6,6 +6,7 @@ using Lidoff.Opening.Kinds;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Tracing.Kinds;
+using Lidoff.Weighing.Modelling;
 using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Weighing.Becauses;
@@ -18,18 +19,19 @@ public static class EntryWords
     /// <summary>Stands for payloads that have no sentence of their own.</summary>
     public const string AsWritten = "as written.";
 
-    /// <summary>The sentence of a payload.</summary>
-    public static string Say(object? payload) => payload switch
+    /// <summary>The sentence of a payload; with the dossier's model its pictures stand under their names and not under their hashes.</summary>
+    public static string Say(object? payload, DossierModel? model = null) => payload switch
     {
+        DossierOpened opened => $"dossier{Colon(opened.Title)}.",
         FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
-        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######} ± {scale.Reference.UMm:0.######} mm in {scale.Picture}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px."),
-        LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {clicked.Picture}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
+        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######} ± {scale.Reference.UMm:0.######} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px."),
+        LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {Named(clicked.Picture, model)}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
         LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######} ± {read.UMm:0.######} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
         MarkSighting mark => $"mark on {mark.Spot}: {mark.Text}.",
         BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm, each ± {body.UMm:0.######}."),
         PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######} ± {pitch.UMm:0.######} mm."),
         SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",
-        PictureSighting picture => $"{picture.File} is a picture of the specimen.",
+        PictureSighting picture => $"{Named(picture.File, model)} is a picture of the specimen.",
         ReckonBinding reckoning => $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}.",
         IdentityDecision decision => $"decision on {decision.Spot}: {Says(decision.Verdict)}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}.",
         SpecimensAlike alike => $"specimens {string.Join(", ", alike.Specimens)} are alike at {alike.Spot}, because {alike.Why}.",
@@ -105,6 +107,8 @@ public static class EntryWords
     }
 
     private static string Doubt(double? u) => u is { } known ? Text($" ± {known:0.######}") : "";
+
+    private static string Named(string picture, DossierModel? model) => model?.Picture(picture) is { Found: true } found ? found.Name : picture;
 
     private static string Reading(TouchSighting touch)
     {

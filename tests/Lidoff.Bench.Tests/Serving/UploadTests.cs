@@ -32,6 +32,16 @@ public sealed class UploadTests
     }
 
     [Fact]
+    public async Task An_empty_file_is_refused()
+    {
+        await using var bench = await RunningBench.LoggedIn();
+        using var answer = await Upload(bench, "brindle", "board.jpg", new ByteArrayContent([]));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Equal("The file is empty; copy it again from where it came. Nothing of it was kept.\n", await answer.Content.ReadAsStringAsync());
+        Assert.Empty(bench.Bench.Added);
+    }
+
+    [Fact]
     public async Task Without_the_pages_token_nothing_is_taken()
     {
         await using var bench = await RunningBench.LoggedIn();

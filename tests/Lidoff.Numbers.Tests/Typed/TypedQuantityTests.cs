@@ -29,7 +29,7 @@ public sealed class TypedQuantityTests : ReaderTable<TypedQuantity>
         ("<5 mA", "\"<5 mA\" says one end only: what is the other? Write a range, 3.5..4.2?"), ("3.7±0.1 V", "\"3.7±0.1 V\" has an uncertainty or a range; one value is wanted here."),
         ("5 °C/W", "°C cannot stand in a product or quotient, because its zero is not zero: write K for a difference."), ("1O0", "\"1O0\" has the letter O among its digits. Is it the digit 0?"),
         ("3-4 V", "Is \"3-4 V\" a range? Then write two dots between its ends: 3.5..4.2?"), ("3 m^99", "The exponent in \"m^99\" cannot be read: write it as m^2 or m²."),
-        ("mA", "\"mA\" does not begin with a number."),
+        ("mA", "\"mA\" does not begin with a number."), ("225 mAh 10", "A number stands behind the unit: write a doubt with ±, as in 26 mm ± 0.05."),
     ];
 
     [Theory]

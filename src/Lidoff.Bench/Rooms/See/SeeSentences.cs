@@ -48,7 +48,7 @@ public static class SeeSentences
     public const string LookNext = "Drag to move, wheel or + and − to zoom. Press a spot to see what it rests on.";
 
     /// <summary>Pointed at enough to show around.</summary>
-    public const string Enough = "Good for showing around: E takes it home as SVG or PNG. Or point on.";
+    public const string Enough = "Good for showing around: E takes it home as SVG, Alt+E as PNG. Or point on.";
 
     /// <summary>The line to type on is there.</summary>
     public const string TypeNow = "Type it and press Enter; Esc leaves it.";
@@ -73,6 +73,12 @@ public static class SeeSentences
 
     /// <summary>No name of the length.</summary>
     public static Fault WhichLength(string spot) => new("what", "which length, such as width", $"Which length of {spot} is it? Write, for example, {spot} width.");
+
+    /// <summary>A measure where the name of the length belongs.</summary>
+    public static Fault NotItsName(string typed, string spot) => new("what", "which length, such as width", $"\"{typed}\" is how long something is; how long this is was just measured. Write which length it is, for example {spot} width.");
+
+    /// <summary>Nothing typed at a point.</summary>
+    public static Fault BareSpot(string spot) => new("role", "what it is", $"What is it? Type a few words, or press Enter once more to set {spot} without any.");
 
     /// <summary>A spot twice in one picture.</summary>
     public static Fault AlreadyHere(string spot, string free) => new("spot", "a spot that is not yet pointed at in this picture", $"{spot} is already pointed at in this picture. Move it with M, or take the next free one, {free}.");

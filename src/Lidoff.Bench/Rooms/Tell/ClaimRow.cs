@@ -9,7 +9,7 @@ namespace Lidoff.Bench.Rooms.Tell;
 /// <param name="Written">The sentence as it was typed.</param>
 /// <param name="Why">True when it says why something was done.</param>
 /// <param name="Grade">How well it is known.</param>
-/// <param name="State">"same", "moved", "outside", "flipped", "lost" or "program changed"; before it was published "new", or "waits" for a measurement.</param>
+/// <param name="State">"same", "moved", "outside", "flipped", "lost" or "program changed"; before it was published "new" or "unfinished".</param>
 /// <param name="Means">What the state means; empty where nothing moved.</param>
 /// <param name="Moved">What moved.</param>
 /// <param name="RestsOn">How many entries it rests on.</param>
@@ -19,6 +19,9 @@ namespace Lidoff.Bench.Rooms.Tell;
 public sealed record ClaimRow(
     string Id, string Text, string Written, bool Why, Grade Grade, string State, string Means, ValueList<MovedRow> Moved, int RestsOn, bool SupportErased, bool Published, EntryId Entry)
 {
+    /// <summary>True when it leans on what is not measured and nobody was told it yet.</summary>
+    public bool Unfinished => !Published && Means.Length > 0;
+
     /// <summary>True when it is not what readers were told.</summary>
     public bool Stale => Published && Means.Length > 0;
 }

@@ -20,7 +20,7 @@ public sealed class TellRoom : IRoom
     public string Tally(OpenDossier dossier)
     {
         var claims = dossier.Claims;
-        var stale = claims.Count(claim => claim.State != ClaimState.Same);
+        var stale = claims.Count(claim => claim.State != ClaimState.Same && !TellSentences.Unfinished(claim.State, claim.Published is not null));
         return stale > 0 ? Count.Of(stale, "stale claim") : Count.Of(claims.Count, "claim");
     }
 }

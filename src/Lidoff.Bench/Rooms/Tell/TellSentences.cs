@@ -24,11 +24,14 @@ public static class TellSentences
     /// <summary>No form was chosen.</summary>
     public static Fault NoForm { get; } = new("as", "html, md or json", "Choose at least one form of the report.");
 
+    /// <summary>Readers were told nothing yet that could have moved.</summary>
+    public static bool Unfinished(ClaimState state, bool published) => state == ClaimState.Lost && !published;
+
     /// <summary>The word for a state; "new" before anything was published of it.</summary>
     public static string Word(ClaimState state, bool published) => state switch
     {
+        ClaimState.Lost when !published => "unfinished",
         ClaimState.Same => published ? "same" : "new",
-        ClaimState.Lost when !published => "waits",
         ClaimState.ProgramChanged => "program changed",
         _ => state.ToString().ToLowerInvariant(),
     };

@@ -22,7 +22,7 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         var claims = dossier.Claims;
         var references = SpotNames.Of(view).Select(spot => "part:" + spot).Concat(NumberReferences.Of(view)).ToList();
         return new(
-            [.. claims.Select(claim => Row(claim, written[claim.Written])).OrderBy(row => row.Stale ? 0 : 1).ThenBy(row => row.Id, NaturalOrder.Instance)],
+            [.. claims.Select(claim => Row(claim, written[claim.Written])).OrderBy(row => row.Stale ? 0 : row.Unfinished ? 1 : 2).ThenBy(row => row.Id, NaturalOrder.Instance)],
             [.. references],
             FreeName.Of("C", [.. claims.Select(claim => claim.Name)]),
             claims.Count(claim => claim.Published is not null));

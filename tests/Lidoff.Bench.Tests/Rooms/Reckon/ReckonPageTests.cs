@@ -90,6 +90,20 @@ public sealed class ReckonPageTests : RoomContext
         Assert.Equal("What pitch has the cable?", shown.Head.Says);
     }
 
+    [Fact]
+    public void Enter_takes_the_first_calculation_and_what_finds_none_is_said()
+    {
+        Bench.Set("d", "D");
+        var page = Page();
+        On(page, "#calculation", e => e.Input("xylophone"));
+        page.WaitForAssertion(() => Assert.StartsWith("No calculation for \"xylophone\" yet.", page.Find("#found-says").TextContent.Trim(), StringComparison.Ordinal), Patience);
+        On(page, "form:has(#calculation)", e => e.Submit());
+        Assert.NotEmpty(page.FindAll("#calculation"));
+        On(page, "#calculation", e => e.Input("runtime"));
+        On(page, "form:has(#calculation)", e => e.Submit());
+        page.WaitForElement("#in-capacity", Patience);
+    }
+
     [Theory]
     [InlineData("length:U1:long side", true)]
     [InlineData("R2", true)]

@@ -45,6 +45,13 @@ public sealed class LengthTypedTests
     }
 
     [Theory]
+    [InlineData("U1 3,2 mm", "", "3,2 mm", "U1")]
+    [InlineData("3.2 mm ± 0.1", "J2", "3.2 mm ± 0.1", "J2")]
+    [InlineData("7", "U1", "7", "U1")]
+    public void A_measure_is_no_name_of_a_length(string typed, string selected, string what, string spot) =>
+        Assert.Equal([SeeSentences.NotItsName(what, spot)], LengthTyped.Read(typed, selected).Faults);
+
+    [Theory]
     [InlineData("U1", "", null)]
     [InlineData("", "U1", null)]
     [InlineData("height 0.85 mm", "U1", 0.85)]
@@ -55,10 +62,11 @@ public sealed class LengthTypedTests
     public void The_longer_side_of_a_body_is_the_long_one_whichever_was_clicked_first()
     {
         var body = new LengthTyped("U1", "", null);
-        var lines = Bench.Working.Line.Written(body.Sides("ab", new PicturePoint(0, 0), new(0, 40), new(70, 40)));
+        var lines = Bench.Working.Line.Written(body.Sides("ab", new PicturePoint(0, 0), new(0, 40), new(70, 40), 6.5));
         var text = System.Text.Encoding.UTF8.GetString(lines.Span).Split('\n');
         Assert.Contains("\"what\":\"short side\"", text[0], StringComparison.Ordinal);
         Assert.Contains("\"to\":[0,40]", text[0], StringComparison.Ordinal);
         Assert.Contains("\"what\":\"long side\"", text[1], StringComparison.Ordinal);
+        Assert.All(text[..2], line => Assert.Contains("\"click_u_px\":6.5", line, StringComparison.Ordinal));
     }
 }

@@ -51,6 +51,41 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
+    public void Enter_before_the_first_word_is_asked_about_and_a_second_one_means_it()
+    {
+        var page = Page(out _);
+        Put(page, "point", 40, 50);
+        page.WaitForElement("form.entry input", Patience);
+        On(page, "form.entry", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(SeeSentences.BareSpot("U1").Say, page.Find(".fault").TextContent), Patience);
+        Assert.Empty(Stored<SpotSighting>());
+        page.Find("form.entry input").Input("radio");
+        Assert.Empty(page.FindAll(".fault"));
+        page.Find("form.entry input").Input("");
+        On(page, "form.entry", e => e.Submit());
+        page.WaitForElement(".fault", Patience);
+        On(page, "form.entry", e => e.Submit());
+        page.WaitForElement(".pointed .on", Patience);
+        Assert.Equal(("U1", ""), (Assert.Single(Stored<SpotSighting>()).Spot, Stored<SpotSighting>()[0].Role));
+    }
+
+    [Fact]
+    public async Task A_point_set_from_afar_is_no_finer_than_the_pixel_of_the_screen()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5,"click_u_px":0}""");
+        Put(page, "length");
+        await page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Points("length", [0, 0, 100, 0], 6));
+        // Both ends to 6 px: 6 · √2 = 8.49 px of a length of 100 px, at 20 px/mm 0.42 mm.
+        page.WaitForAssertion(() => Assert.Equal("5.00 ± 0.42 mm", page.Find(".found .n").TextContent), Patience);
+        page.Find("#length").Input("U1 width");
+        On(page, "form:has(#length)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(6, Assert.Single(Stored<LengthSighting>()).InPicture!.ClickPx), Patience);
+        // However near one looks, an edge is a pixel wide.
+        await page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Points("length", [0, 0, 100, 0], 0.05));
+        page.WaitForAssertion(() => Assert.Equal("5.000 ± 0.071 mm", page.Find(".found .n").TextContent), Patience);
+    }
+
+    [Fact]
     public void A_spot_twice_in_one_picture_is_refused_and_what_was_typed_stays()
     {
         var page = Page(out var sha256, """{"kind":"spot","spot":"U1","picture":"SHA","point":[10,10]}""");

@@ -38,6 +38,20 @@ public sealed class TouchTypedTests
         Assert.Equal(new TouchTyped(a, b, Ohms: ohms), TouchTyped.Read(typed, Held).Value);
 
     [Fact]
+    public void A_reading_called_out_before_its_points_is_the_same_touch()
+    {
+        Assert.Equal(new TouchTyped("U1.1", "GND", Beep: true), TouchTyped.Read("beep U1.1 GND").Value);
+        Assert.Equal(new TouchTyped("U1.1", "GND", Beep: false), TouchTyped.Read("no beep U1.1 GND", Held).Value);
+        Assert.Equal(new TouchTyped("U1.1", "GND", Ohms: 0.3), TouchTyped.Read("0,3 Ω U1.1 GND").Value);
+    }
+
+    [Theory]
+    [InlineData("U1.5 VDD 3.3 V DC")]
+    [InlineData("U1.5 VDD 3.3VDC")]
+    [InlineData("U1.5 VDD 3,3 Vdc")]
+    public void Volts_of_the_DC_range_are_volts(string typed) => Assert.Equal(new TouchTyped("U1.5", "VDD", Volts: 3.3), TouchTyped.Read(typed).Value);
+
+    [Fact]
     public void Words_alone_keep_the_pair_too()
     {
         Assert.Equal(new TouchTyped("U3.13", "GND", Beep: true), TouchTyped.Read("beep", Held).Value);

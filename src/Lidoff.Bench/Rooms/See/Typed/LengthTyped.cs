@@ -16,25 +16,28 @@ public sealed record LengthTyped(string Spot, string What, double? HeightMm)
 
     /// <summary>Reads the line of a length; <paramref name="selected"/> is the spot that is meant when none is typed, empty for none.</summary>
     public static Outcome<LengthTyped> Read(string? text, string selected) =>
-        Both(text, selected).Then(read => read.What.Length > 0 ? read : (Outcome<LengthTyped>)SeeSentences.WhichLength(read.Spot));
+        Both(text, selected).Then(read =>
+            read.What.Length == 0 ? SeeSentences.WhichLength(read.Spot)
+            : MmPieces.Length(read.What).Ok ? SeeSentences.NotItsName(read.What, read.Spot)
+            : (Outcome<LengthTyped>)read);
 
     /// <summary>Reads the line of a body: a spot and perhaps a height.</summary>
     public static Outcome<LengthTyped> ReadBody(string? text, string selected) => Both(text, selected).Then(read => read.What.Length == 0
         ? read
         : (Outcome<LengthTyped>)SeeSentences.NoSuchPiece(read.What, "height 1.2 mm"));
 
-    /// <summary>The line to store.</summary>
-    public Line Line(string sha256, PicturePoint from, PicturePoint to) => Working.Line.Of("length").Set("spot", Spot).Set("what", What).Set("picture", sha256)
-        .Set("from", from.X, from.Y).Set("to", to.X, to.Y).Set("height_mm", HeightMm);
+    /// <summary>The line to store; <paramref name="clickPx"/> is the standard uncertainty of a click, px.</summary>
+    public Line Line(string sha256, PicturePoint from, PicturePoint to, double clickPx) => Working.Line.Of("length").Set("spot", Spot).Set("what", What).Set("picture", sha256)
+        .Set("from", from.X, from.Y).Set("to", to.X, to.Y).Set("height_mm", HeightMm).Set("click_u_px", clickPx);
 
     /// <summary>Both sides of a body whose corners were clicked in turn; the longer one is the long side.</summary>
-    public IReadOnlyList<Line> Sides(string sha256, PicturePoint first, PicturePoint corner, PicturePoint last)
+    public IReadOnlyList<Line> Sides(string sha256, PicturePoint first, PicturePoint corner, PicturePoint last, double clickPx)
     {
         var firstIsLong = first.DistanceTo(corner) >= corner.DistanceTo(last);
         return
         [
-            (this with { What = firstIsLong ? LongSide : ShortSide }).Line(sha256, first, corner),
-            (this with { What = firstIsLong ? ShortSide : LongSide }).Line(sha256, corner, last),
+            (this with { What = firstIsLong ? LongSide : ShortSide }).Line(sha256, first, corner, clickPx),
+            (this with { What = firstIsLong ? ShortSide : LongSide }).Line(sha256, corner, last, clickPx),
         ];
     }
 

@@ -22,7 +22,7 @@ public sealed record ScaleTyped(double Mm, double? UMm, double? HeightMm, double
         return new ScaleTyped(length.Value.Mm, length.Value.UMm, rest.Value.HeightMm, rest.Value.CameraMm);
     }
 
-    /// <summary>The line to store.</summary>
-    public Line Line(string sha256, PicturePoint from, PicturePoint to) => Working.Line.Of("scale").Set("picture", sha256).Set("from", from.X, from.Y).Set("to", to.X, to.Y)
-        .Set("length_mm", Mm).Set("u_mm", UMm).Set("height_mm", HeightMm).Set("camera_distance_mm", CameraMm);
+    /// <summary>The line to store; <paramref name="clickPx"/> is the standard uncertainty of a click, px.</summary>
+    public Line Line(string sha256, PicturePoint from, PicturePoint to, double clickPx) => Working.Line.Of("scale").Set("picture", sha256).Set("from", from.X, from.Y).Set("to", to.X, to.Y)
+        .Set("length_mm", Mm).Set("u_mm", UMm).Set("height_mm", HeightMm).Set("camera_distance_mm", CameraMm).Set("click_u_px", clickPx);
 }

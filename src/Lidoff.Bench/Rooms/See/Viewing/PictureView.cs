@@ -56,8 +56,8 @@ public sealed record PictureView(
     public static string First(OpenDossier dossier) =>
         dossier.Session.View.Live<FileAdded>().FirstOrDefault(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal))?.Value.Sha256 ?? "";
 
-    /// <summary>What two places of the picture are apart, before anything is stored; null where it has no scale.</summary>
-    public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to)
+    /// <summary>What two places of the picture are apart, each clicked to within <paramref name="clickPx"/> px, before anything is stored; null where it has no scale.</summary>
+    public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to, double clickPx)
     {
         var references = dossier.Model.Scale(sha256).References;
         if (references.Count == 0 || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
@@ -66,6 +66,7 @@ public sealed record PictureView(
             Image = sha256,
             References = [.. references.Select(reference => reference.Value.Reference)],
             Targets = [new("length", new TargetLength("length", from, to))],
+            ClickPx = clickPx,
             CameraDistanceMm = references.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
         };
         var measured = Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length);

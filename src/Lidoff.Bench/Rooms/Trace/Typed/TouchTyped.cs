@@ -34,10 +34,6 @@ public sealed partial record TouchTyped(
         if (words.Count == 0) return TraceSentences.NoTouch;
         // "U3.13 – GND": the dash leads nowhere. Further on it could be a minus.
         if (words.Count > 2 && Between.Contains(words[1], StringComparer.OrdinalIgnoreCase)) words.RemoveAt(1);
-        // What the meter's scale is called says nothing more than volts do.
-        if (words.Count > 1 && words[^1].Equals("DC", StringComparison.OrdinalIgnoreCase)) words.RemoveAt(words.Count - 1);
-        // "beep U3.13 GND", as it is said aloud.
-        if (words.Count == 3 && ReadingWords.Contains(words[0], StringComparer.OrdinalIgnoreCase) && CouldBePoint(words[1]) && CouldBePoint(words[2])) words = [words[1], words[2], words[0]];
         Outcome<TouchTyped>? first = null;
         for (var points = Math.Min(2, words.Count - 1); points >= 0; points--)
         {
@@ -50,6 +46,12 @@ public sealed partial record TouchTyped(
             var (a, b) = points switch { 2 => (words[0], words[1]), 1 => (words[0], held?.B), _ => (held?.A, held?.B) };
             if (a is null || b is null) return TraceSentences.NoPair(points);
             return read with { A = a, B = b };
+        }
+
+        // The reading said first, as one calls it out: "beep U1.1 GND".
+        if (words.Count > 2 && words.TakeLast(2).All(CouldBePoint) && Reading(string.Join(' ', words.SkipLast(2)), mode, mark).TryValue(out var called))
+        {
+            return called with { A = words[^2], B = words[^1] };
         }
 
         return words.Count <= 2 && words.All(CouldBePoint) ? TraceSentences.NoReading(words) : first ?? TraceSentences.NoReading(words);
@@ -81,6 +83,7 @@ public sealed partial record TouchTyped(
     private static Outcome<TouchTyped> Number(string text, MeterMode mode, DecimalMark mark)
     {
         // In the field's own unit first, so that 2.2 k and 100 m are asked about as ohms are; then in whatever unit was typed.
+        text = DirectVolts().Replace(text, "V");
         var unit = mode == MeterMode.Volts ? Units.Volt : Units.Ohm;
         var read = TypedSpread.Read(text, unit, "reading", mark);
         if (!read.Ok && TypedSpread.Read(text, null, "reading", mark) is { Ok: true } other && other.Value.Unit.Dimension != Dimension.None) read = other;
@@ -97,6 +100,10 @@ public sealed partial record TouchTyped(
     // 3V3 or 5V: a rail's name on most boards.
     [GeneratedRegex(@"^[+-]?[0-9]+V[0-9]*$", RegexOptions.CultureInvariant)]
     private static partial Regex RailName();
+
+    // A meter on its DC range, as it is read off.
+    [GeneratedRegex(@"V\s?DC$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex DirectVolts();
 
     [GeneratedRegex(@"^(no\s?)?beeps?\s?<\s?(\S.*)$", RegexOptions.CultureInvariant)]
     private static partial Regex BeepBelow();

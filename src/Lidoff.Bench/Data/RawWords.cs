@@ -1,0 +1,35 @@
+using System.Text.Json;
+using Lidoff.Evidence.Folding;
+using Lidoff.Weighing.Becauses;
+
+namespace Lidoff.Bench.Data;
+
+/// <summary>Words for an entry that no longer counts or has no sentence of its own: its short values as they were written.</summary>
+internal static class RawWords
+{
+    // Longer values are hashes and the like: they say nothing in a line.
+    private const int MostCharacters = 60;
+    private const int MostValues = 6;
+
+    /// <summary>"spot U1, role radio"; for an entry that took others back what those were.</summary>
+    public static string Of(FoldedEntry folded, IDossierView view)
+    {
+        var taken = view.Entries.Where(other => other.By.Contains(folded.Entry.Id)).Select(other => other.Entry.Kind).Distinct(StringComparer.Ordinal).ToList();
+        if (taken.Count > 0) return $"{folded.Entry.Kind} of {string.Join(", ", taken)}.";
+        if (folded.Payload is not { } payload) return EntryWords.AsWritten;
+        try
+        {
+            using var json = JsonDocument.Parse(payload);
+            if (json.RootElement.ValueKind != JsonValueKind.Object) return EntryWords.AsWritten;
+            var said = json.RootElement.EnumerateObject().Where(each => each.Name != "kind" && each.Name[0] != '_' && Short(each.Value)).Take(MostValues).Select(each => $"{each.Name} {each.Value}");
+            return string.Join(", ", said) is { Length: > 0 } words ? words + "." : EntryWords.AsWritten;
+        }
+        catch (JsonException)
+        {
+            return EntryWords.AsWritten;
+        }
+    }
+
+    private static bool Short(JsonElement value) =>
+        value.ValueKind is JsonValueKind.Number or JsonValueKind.True or JsonValueKind.False || (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MostCharacters });
+}
