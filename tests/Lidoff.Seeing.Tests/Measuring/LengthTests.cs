@@ -17,6 +17,15 @@ public sealed class LengthTests
     }
 
     [Fact]
+    public void A_known_length_clicked_from_afar_carries_its_own_doubt_into_what_is_measured_from_near()
+    {
+        // Reference ends to 7 px: relative variance 2·7²/1000² = 9.8e-5; target clicks 2/600² = 5.5556e-6; together 1.0176 %, times 30 mm = 0.30528 mm.
+        var reference = Measured.Reference(100, 500, 1100, 500, 50) with { ClickPx = 7 };
+        var length = Measured.One([reference], new("t", new(300, 510), new(900, 510)));
+        Assert.InRange(length.UMm, 0.3052, 0.3065);
+    }
+
+    [Fact]
     public void Without_any_error_the_length_is_exact()
     {
         var length = Measured.One([Measured.Reference(100, 500, 1100, 500, 50)], new("t", new(300, 500), new(900, 500)), click: 0);
