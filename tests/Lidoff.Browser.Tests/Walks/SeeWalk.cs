@@ -29,6 +29,23 @@ public sealed class SeeWalk(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Fact]
+    public async Task The_line_to_type_on_is_in_view_wherever_the_last_point_lies()
+    {
+        var bench = await Bench();
+        var window = await Open(bench);
+        await Begin(window);
+        foreach (var (x, y) in new[] { (0.7, 0.05), (0.7, 0.97), (0.99, 0.5), (0.01, 0.97) })
+        {
+            await window.Page.Keyboard.PressAsync("s");
+            await Click(window, 0.3, 0.5);
+            await Click(window, x, y);
+            await Assertions.Expect(window.Page.Locator("#scale")).ToBeFocusedAsync();
+            await window.Page.WaitForFunctionAsync("() => { const e = document.querySelector('#scale'), r = e.getBoundingClientRect(); return document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2) === e; }");
+            await window.Page.Keyboard.PressAsync("Escape");
+        }
+    }
+
+    [Fact]
     public async Task The_same_by_keyboard_alone()
     {
         var bench = await Bench();
