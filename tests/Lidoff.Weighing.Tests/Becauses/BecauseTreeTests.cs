@@ -32,12 +32,23 @@ public sealed class BecauseTreeTests : IDisposable
     }
 
     [Fact]
+    public void A_picture_stands_under_its_name_where_the_journal_holds_its_hash()
+    {
+        bench.Picture("top.png");
+        var sha256 = bench.Model.Picture("top.png").Sha256;
+        var noted = bench.Note($$"""{"kind":"length","spot":"U1","what":"width","picture":"{{sha256}}","from":[0,0],"to":[350,0]}""");
+        Assert.Equal("width of U1 clicked in top.png, from (0, 0) to (350, 0) px.", Of("entry:" + noted[0].Id.Hex).Say);
+    }
+
+    [Fact]
     public void A_spot_shows_everything_noted_about_it()
     {
         bench.Note("""{"kind":"spot","spot":"U1","role":"radio","class":"chip"}""", """{"kind":"mark","spot":"U1","lines":["ZX52832"]}""", """{"kind":"mark","spot":"U2","lines":["QB24075"]}""");
         var thing = Of("spot:U1");
         Assert.Equal(["spot U1: radio.", "mark on U1: ZX52832."], thing.Rests.Select(entry => entry.Say));
         Assert.StartsWith("ZX52832", thing.Say, StringComparison.Ordinal);
+        // Good's unit for weight of evidence, a tenth of a ban; dB would be read as decibels.
+        Assert.Contains(thing.Sentences, sentence => sentence.Contains(" decibans from mark: ", StringComparison.Ordinal));
         Assert.Equal("Nothing was noted about U9 yet.", Of("spot:U9").Say);
     }
 
