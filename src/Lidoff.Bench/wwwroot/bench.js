@@ -92,12 +92,16 @@ const hold = (el) => {
 const keep = (el) => {
   try { if (el.value) localStorage.setItem(hold(el), el.value); else localStorage.removeItem(hold(el)); } catch { /* full or refused: the text still stands in the field */ }
 };
-document.addEventListener('input', (event) => { if (event.target.dataset?.draft) keep(event.target); });
+document.addEventListener('input', (event) => { sent.delete(event.target); if (event.target.dataset?.draft) keep(event.target); });
+// A field that goes away with the form it was sent by is stored; a slow page takes it away without emptying it first.
+const sent = new WeakSet();
+document.addEventListener('submit', (event) => { for (const el of event.target.querySelectorAll('[data-draft]')) sent.add(el); }, true);
+const stored = (el) => !el.value || (!el.isConnected && sent.has(el) && el.getAttribute('aria-invalid') !== 'true');
 
 function sweep() {
   for (const [el, place] of held) {
     // Emptied by the page after it was stored; a page that was left for the next at once was emptied on the way out.
-    if (!el.value) localStorage.removeItem(place);
+    if (stored(el)) localStorage.removeItem(place);
     if (!el.isConnected) held.delete(el);
   }
   for (const el of document.querySelectorAll('[data-draft]')) {
