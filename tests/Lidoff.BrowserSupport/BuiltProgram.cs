@@ -19,6 +19,9 @@ public sealed class BuiltProgram : IAsyncDisposable
     /// <summary>The address it printed, with its key.</summary>
     public Uri Address { get; }
 
+    /// <summary>Its process id.</summary>
+    public int Id => process.Id;
+
     /// <summary>From the start of the process to the ready line.</summary>
     public TimeSpan ToReadyLine { get; }
 

@@ -18,6 +18,8 @@ namespace Lidoff.Bench.Data;
 /// </summary>
 public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : IBenchData
 {
+    private static readonly HashSet<string> PictureEndings = new([".jpg", ".jpeg", ".png", ".tif", ".tiff", ".bmp", ".gif", ".webp", ".heic"], StringComparer.OrdinalIgnoreCase);
+
     private readonly Lock gate = new();
     private readonly Dictionary<string, OpenDossier> open = new(StringComparer.Ordinal);
     private readonly FileRecognisers recognisers = FileRecognisers.Found();
@@ -88,10 +90,22 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     public async Task<Outcome<AddedFile>> Add(string dossier, string fileName, Stream body, string from, CancellationToken stop)
     {
         // A request's stream is read without blocking; the vault takes it from a temporary file that vanishes with its handle.
-        var temporary = Path.Combine(workspace.CacheFolder, "incoming-" + Path.GetRandomFileName());
-        Directory.CreateDirectory(workspace.CacheFolder);
-        await using var spool = new FileStream(temporary, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
-        await body.CopyToAsync(spool, stop).ConfigureAwait(false);
+        var opened = Spool();
+        if (!opened.TryValue(out var spool)) return Outcome<AddedFile>.Failed(opened.Faults);
+        await using var closing = spool.ConfigureAwait(false);
+        var buffer = new byte[1 << 16];
+        while (await body.ReadAsync(buffer, stop).ConfigureAwait(false) is > 0 and var read)
+        {
+            try
+            {
+                await spool.WriteAsync(buffer.AsMemory(0, read), stop).ConfigureAwait(false);
+            }
+            catch (IOException trouble)
+            {
+                return FileTrouble.Of(trouble, workspace.Folder);
+            }
+        }
+
         spool.Position = 0;
         Outcome<AddedFile> added;
         lock (gate)
@@ -109,7 +123,19 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         return whole.Ok ? added : file with { Trouble = whole.Faults[0].Say };
     }
 
-    private static readonly HashSet<string> PictureEndings = new([".jpg", ".jpeg", ".png", ".tif", ".tiff", ".bmp", ".gif", ".webp", ".heic"], StringComparer.OrdinalIgnoreCase);
+    // Without a buffer of its own: a full disk is met where it is written to, not once more where it is closed.
+    private Outcome<FileStream> Spool()
+    {
+        try
+        {
+            Directory.CreateDirectory(workspace.CacheFolder);
+            return new FileStream(Path.Combine(workspace.CacheFolder, "incoming-" + Path.GetRandomFileName()), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 0, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            return FileTrouble.Of(trouble, workspace.Folder);
+        }
+    }
 
     private OpenDossier? Fresh(string name)
     {

@@ -150,6 +150,8 @@ public static class BenchHost
             circuits.DetailedErrors = false;
             circuits.DisconnectedCircuitMaxRetained = options.MostPages;
             circuits.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(3);
-        });
+        })
+            // A table of touches that is pasted into a field comes as one message; the framework's 32 kB would cut the page off from it.
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = 1 << 20);
     }
 }

@@ -39,10 +39,14 @@ internal static class UploadRoutes
         try
         {
             var name = SafeName.Of(context.Request.Query["name"])!;
-            if (dossier.Length == 0 && !Begin(data).TryValue(out dossier!))
+            if (dossier.Length == 0)
             {
-                await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, BenchSentences.NoRoomForDossier).ConfigureAwait(false);
-                return;
+                var begun = Begin(data);
+                if (!begun.TryValue(out dossier!))
+                {
+                    await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, string.Join(' ', begun.Faults.Select(f => f.Say))).ConfigureAwait(false);
+                    return;
+                }
             }
 
             var from = context.Request.Query["from"].ToString();
@@ -74,7 +78,11 @@ internal static class UploadRoutes
         for (var number = 1; number <= 10_000; number++)
         {
             var name = "device-" + number.ToString(CultureInfo.InvariantCulture);
-            if (data.View(name, found => found) is null && data.Begin(name, "").Ok) return name;
+            if (data.View(name, found => found) is not null) continue;
+            var begun = data.Begin(name, "");
+            if (begun.Ok) return name;
+            // Not taken by another window meanwhile: then no other name would do either.
+            if (data.View(name, found => found) is null) return Outcome<string>.Failed(begun.Faults);
         }
 
         return new Fault("dossier", "fewer than 10,000 dossiers", BenchSentences.NoRoomForDossier);

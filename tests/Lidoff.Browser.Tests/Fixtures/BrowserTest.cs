@@ -10,7 +10,7 @@ namespace Lidoff.Browser.Tests.Fixtures;
 public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
 {
     private readonly List<Window> windows = [];
-    private readonly List<LiveBench> benches = [];
+    private readonly List<IAsyncDisposable> kept = [];
     private readonly TempFolder folder = new();
 
     /// <summary>The folder that holds the solution, found upwards from the test's own folder.</summary>
@@ -36,9 +36,12 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
     protected async Task<LiveBench> Bench(string workspace, int port)
     {
         var bench = await LiveBench.Start(workspace, port: port);
-        benches.Add(bench);
+        Keep(bench);
         return bench;
     }
+
+    /// <summary>Lets go of something at the end, once the windows on it are closed.</summary>
+    protected void Keep(IAsyncDisposable what) => kept.Add(what);
 
     /// <summary>A window on a bench.</summary>
     protected async Task<Window> Open(LiveBench bench, Look? look = null, bool camera = false)
@@ -71,7 +74,7 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
             wrongs.AddRange(windows[i].Watch.Wrongs);
         }
 
-        foreach (var bench in benches) await bench.DisposeAsync();
+        foreach (var each in kept) await each.DisposeAsync();
         folder.Dispose();
         Assert.Empty(wrongs);
     }

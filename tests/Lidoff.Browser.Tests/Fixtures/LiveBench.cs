@@ -44,6 +44,9 @@ public sealed class LiveBench : IAsyncDisposable
         return bench;
     }
 
+    /// <summary>A bench that runs as a program of its own, to log in to; whoever started it stops it.</summary>
+    public static LiveBench Elsewhere(Uri address, string folder) => new(folder) { Address = address };
+
     /// <summary>Runs another command on a workspace, as a user would in a terminal; <paramref name="input"/> is its standard input.</summary>
     public static async Task<IReadOnlyList<string>> Command(string folder, string input, params IReadOnlyList<string> arguments)
     {

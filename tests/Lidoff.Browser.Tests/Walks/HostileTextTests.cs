@@ -11,21 +11,24 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
     private const string Script = "<script>window.hit=1</script><img src=x onerror=window.hit=1>";
     private const string Turned = "safe\u202Egpj.exe";
 
+    // As long as most texts may be; claims, steps and plans are held to 2000 characters, questions to 1000.
+    private static readonly string Endless = (Script + Turned + "../../etc/passwd" + new string('Ω', 10_000))[..10_000];
+
     [Fact]
     public async Task Hostile_names_and_marks_are_shown_harmless_in_every_room()
     {
         var bench = await Bench("band");
-        var endless = new string('Ω', 200);
+        var line = new string('Ω', 200);
         string[] lines =
         [
-            Line(new { kind = "spot", spot = "U1", role = Script, why = Turned + new string('x', 3000) }),
-            Line(new { kind = "mark", spot = "U1", lines = new[] { Script, Turned, endless, "../../etc/passwd" } }),
-            Line(new { kind = "claim", claim = "C1", text = Script + " " + Turned }),
-            Line(new { kind = "specimen", specimen = "A", says = Script, from = Turned }),
-            Line(new { kind = "step", specimen = "A", does = Script, tool = Turned, destroys = endless }),
-            Line(new { kind = "plan", plan = "P1", does = Script, why = Turned }),
-            Line(new { kind = "pause", in_hand = Script, next = Turned, note = endless }),
-            Line(new { kind = "question", question = "Q1", text = Script + endless, why = Turned }),
+            Line(new { kind = "spot", spot = "U1", role = Script, why = Endless }),
+            Line(new { kind = "mark", spot = "U1", lines = new[] { Script, Turned, line, "../../etc/passwd" } }),
+            Line(new { kind = "claim", claim = "C1", text = Endless[..2000] }),
+            Line(new { kind = "specimen", specimen = "A", says = Endless, from = Turned }),
+            Line(new { kind = "step", specimen = "A", does = Script, tool = Turned, destroys = Endless[..2000] }),
+            Line(new { kind = "plan", plan = "P1", does = Endless[..2000], why = Turned }),
+            Line(new { kind = "pause", in_hand = Script, next = Turned, note = Endless[..2000] }),
+            Line(new { kind = "question", question = "Q1", text = Endless[..1000], why = Turned }),
             Line(new { kind = "pad", pad = "TP1", name = "<script>window.hit=1</script>" }),
             Line(new { kind = "rail", rail = "VSYS", why = Script, from = "U1" }),
             Line(new { kind = "touch", a = "U1.1", b = "TP1", beep = true }),
@@ -37,7 +40,7 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
         window.Watch.Forgive("status of 400");
         window.Page.Dialog += (_, dialog) => Assert.Fail("a dialog opened: " + dialog.Message);
         await window.Go("/dossiers/band/see");
-        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", new[] { Files.Picture("<script>window.hit=1<script>.png"), Files.Picture(Turned), Files.Picture("..") , Files.Picture(new string('n', 250) + ".png") });
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", new[] { Files.Picture("<script>window.hit=1<script>.png"), Files.Picture(Turned), Files.Picture("..") , Files.Picture(new string('n', 251) + ".png") });
         await Assertions.Expect(window.Page.Locator("form[data-upload] output")).ToContainTextAsync("added.");
         foreach (var path in RoomList.All.Select(room => "/dossiers/band/" + room.Name).Append("/").Append("/dossiers/band"))
         {
@@ -53,6 +56,35 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
         await window.Go("/dossiers/band/name");
         await Assertions.Expect(window.Page.Locator("main")).ToContainTextAsync(Script);
         await Assertions.Expect(window.Page.Locator("main")).ToContainTextAsync("safe⟨U+202E⟩gpj.exe");
+    }
+
+    [Theory]
+    [InlineData("open", "#step")]
+    [InlineData("open", "#plan")]
+    [InlineData("trace", "#touch")]
+    [InlineData("trace", "#pad")]
+    [InlineData("tell", "#claim")]
+    public async Task A_text_without_end_gets_a_sentence_stays_in_the_field_and_leaves_the_page_usable(string room, string field)
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench, Look.Narrow);
+        await window.Go("/dossiers/band/" + room);
+        var endless = Turned + new string('Ω', 60_000);
+        await window.Page.FillAsync(field, endless);
+        await window.Page.PressAsync(field, "Enter");
+        var fault = window.Page.Locator("form.entry", new() { Has = window.Page.Locator(field) }).Locator(".fault").First;
+        // What is wrong and what is expected, in a sentence that somebody can read to its end.
+        await Assertions.Expect(fault).ToContainTextAsync("characters");
+        Assert.InRange((await fault.InnerTextAsync()).Length, 20, 900);
+        await Assertions.Expect(window.Page.Locator(field)).ToHaveValueAsync(endless);
+        Assert.True(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390, "needs sideways scrolling");
+        await Shoot(window, room + field[1..]);
+        // The page goes on.
+        await window.Page.FillAsync(field, "");
+        await Assertions.Expect(window.Page.Locator("#ask")).ToBeEditableAsync();
+        await window.Page.FillAsync("#ask", "What is U1?");
+        await window.Page.PressAsync("#ask", "Enter");
+        await Assertions.Expect(window.Page.Locator(".board")).ToContainTextAsync("What is U1?");
     }
 
     [Theory]
