@@ -111,11 +111,22 @@ public sealed class QuestionBoardTests : IDisposable
         Assert.Equal("measure width of S1 once more with a calliper", question.Next!.Move);
     }
 
+    // Readers were told nothing yet: what is missing is a measurement, and nothing moved.
+    [Fact]
+    public void A_claim_that_waits_for_its_support_leaves_its_question_open_for_that()
+    {
+        var entry = bench.Note("""{"kind":"question","question":"Q1","text":"?","ties":["claim:C1"]}""")[0];
+        TiedClaim claim = new("C1", "It weighs unknown.", Grade.E0, false, true, [], [entry.Id]);
+        var question = Assert.Single(QuestionBoard.Of(bench.View, bench.Model, [claim]));
+        Assert.Equal((QuestionState.Missing, "open"), (question.State, question.Answer));
+        Assert.Equal(["C1 leans on something that has not been measured yet"], question.Missing);
+    }
+
     [Fact]
     public void A_claim_answers_as_a_sentence_and_says_when_it_is_stale()
     {
         var entry = bench.Note("""{"kind":"question","question":"Q1","text":"?","ties":["claim:C1"]}""")[0];
-        TiedClaim claim = new("C1", "The cell holds 180 mAh.", Grade.E3, true, [], [entry.Id]);
+        TiedClaim claim = new("C1", "The cell holds 180 mAh.", Grade.E3, true, false, [], [entry.Id]);
         var question = Assert.Single(QuestionBoard.Of(bench.View, bench.Model, [claim]));
         Assert.Equal((QuestionState.Answered, "The cell holds 180 mAh.", "C1 does not say any more what was published", Grade.E3), (question.State, question.Answer, question.Spread, question.Grade));
     }
