@@ -16,11 +16,12 @@ namespace Lidoff.Bench.Data;
 /// A workspace as the bench's pages see it. Each dossier is opened once and kept up with the journal, so a page costs what changed
 /// since the last one. One page is made at a time.
 /// </summary>
-public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : IBenchData
+public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : IBenchData, IDisposable
 {
     private static readonly HashSet<string> PictureEndings = new([".jpg", ".jpeg", ".png", ".tif", ".tiff", ".bmp", ".gif", ".webp", ".heic"], StringComparer.OrdinalIgnoreCase);
 
     private readonly Lock gate = new();
+    private Task? warming;
     private readonly Dictionary<string, OpenDossier> open = new(StringComparer.Ordinal);
     private readonly FileRecognisers recognisers = FileRecognisers.Found();
 
@@ -123,6 +124,21 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         return whole.Ok ? added : file with { Trouble = whole.Faults[0].Say };
     }
 
+    /// <summary>Waits for what it began by itself, so that nothing is written to the workspace's folder once it is let go.</summary>
+    public void Dispose()
+    {
+        Task? last;
+        lock (gate) last = warming;
+        try
+        {
+            last?.Wait();
+        }
+        catch (AggregateException)
+        {
+            // A catalogue that cannot be read is said where a name is asked for.
+        }
+    }
+
     // Without a buffer of its own: a full disk is met where it is written to, not once more where it is closed.
     private Outcome<FileStream> Spool()
     {
@@ -149,7 +165,7 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         if (!opened.TryValue(out var dossier)) return null;
 
         // Made beside, so that the first spot does not wait for the catalogue.
-        if (!ranker.IsValueCreated) _ = Task.Run(() => ranker.Value);
+        if (!ranker.IsValueCreated) warming ??= Task.Run(() => ranker.Value);
         return open[name] = dossier;
     }
 

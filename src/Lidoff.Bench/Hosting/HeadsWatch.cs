@@ -9,10 +9,12 @@ namespace Lidoff.Bench.Hosting;
 internal sealed class HeadsWatch(BenchOptions options) : IDisposable
 {
     private readonly Lock gate = new();
+    private readonly Lock one = new();
     private readonly List<Action> listeners = [];
     private ITimer? timer;
     private string heads = "";
     private int asked;
+    private bool over;
 
     private IBenchData Data => options.Data;
 
@@ -38,6 +40,12 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
             timer?.Dispose();
             timer = null;
             listeners.Clear();
+            over = true;
+        }
+
+        // A look that has begun ends before the store behind it is let go.
+        lock (one)
+        {
         }
     }
 
@@ -49,13 +57,18 @@ internal sealed class HeadsWatch(BenchOptions options) : IDisposable
         do
         {
             Volatile.Write(ref asked, 1);
-            LookOnce();
+            lock (one) LookOnce();
         }
         while (Interlocked.CompareExchange(ref asked, 0, 1) != 1);
     }
 
     private void LookOnce()
     {
+        lock (gate)
+        {
+            if (over) return;
+        }
+
         try
         {
             var now = Data.Heads();

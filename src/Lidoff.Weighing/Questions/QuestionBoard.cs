@@ -35,9 +35,9 @@ public static class QuestionBoard
         var quarrels = bench.Quarrels.Where(quarrel => ties.Any(tie => tie.RestsOn.Intersect(quarrel.Members).Any())).ToList();
         var missing = ties.Where(tie => tie.Missing.Length > 0).Select(tie => tie.Missing).Distinct(StringComparer.Ordinal).ToList();
         var there = ties.Where(tie => tie.Missing.Length == 0).ToList();
-        List<string> said = [.. there.Select(tie => Said(tie, tie.Printed, asked, there.Count > 1))];
+        List<string> said = [.. there.Select(tie => Said(tie, tie.Printed, asked, ties.Count, there.Count))];
         if (asked.Answer.Length > 0) said.Insert(0, asked.Answer);
-        var spread = there.Where(tie => tie.Spread.Length > 0).Select(tie => Said(tie, tie.Spread, asked, there.Count > 1));
+        var spread = there.Where(tie => tie.Spread.Length > 0).Select(tie => Said(tie, tie.Spread, asked, ties.Count, there.Count));
         var state = quarrels.Count > 0 ? QuestionState.Quarrel
             : missing.Count > 0 ? QuestionState.Missing
             : said.Count == 0 || there.Any(tie => !tie.Decided) ? QuestionState.Open
@@ -50,10 +50,11 @@ public static class QuestionBoard
     }
 
     // One value answers by itself; of several each says what it is. A claim is a sentence already.
-    private static string Said(TieAnswer tie, string text, QuestionAsked asked, bool several)
+    private static string Said(TieAnswer tie, string text, QuestionAsked asked, int ties, int there)
     {
-        if (!several || tie.Says.Length == 0) return text;
+        if (ties == 1 || tie.Says.Length == 0) return text;
         // A number that was reckoned for this very question would only say the question again.
-        return $"{(string.Equals(tie.Says, asked.Text, StringComparison.OrdinalIgnoreCase) ? tie.Reference : tie.Says)}: {text}";
+        if (!string.Equals(tie.Says, asked.Text, StringComparison.OrdinalIgnoreCase)) return $"{tie.Says}: {text}";
+        return there == 1 ? text : $"{tie.Reference}: {text}";
     }
 }

@@ -25,7 +25,7 @@ public static class BenchRun
     {
         using var jobs = new JobDesk(seat.Clock);
         using var tiles = new WorkspaceTiles(workspace, jobs);
-        var data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace));
+        using var data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace));
         using var watches = new WatchDesk(data, seat.Clock, workspace.Folder);
         using var told = watches.Listen((_, each) => seat.Talk.Say(each.Say));
         if (watch is var (folder, dossier))
