@@ -42,6 +42,38 @@ public static class SeeingSentences
     public static string ReferenceDisagrees(double percent) =>
         $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.";
 
+    /// <summary>A known length that the registered board contradicts.</summary>
+    public static string BoardDisagrees(string picture, double notedMm, double notedU, double boardMm, double boardU) =>
+        $"The known length of {Number(notedMm, 3)} ± {Number(notedU, 3)} mm in {Quoted(picture)} comes to {Number(boardMm, 3)} ± {Number(boardU, 3)} mm by the board, which the other pictures lie on. "
+        + "The zoom may have moved, or one of the known lengths is mistyped or clicked wrongly; the board's scale was used.";
+
+    /// <summary>A picture whose landmarks cannot be those of the board.</summary>
+    public static string NotThisBoard(string picture, int landmarks) =>
+        $"{Quoted(picture)} was left out: its {landmarks} landmarks do not fit this board, and no single one of them is to blame. It may show another board, or several names are wrong.";
+
+    /// <summary>Too little in common.</summary>
+    public static string TooFewLandmarks(string picture, int shared, IReadOnlyList<string> wanted) =>
+        $"{Quoted(picture)} was left out: it shares {(shared == 0 ? "no landmark" : "one landmark")} with the board, and two are needed, better four far apart."
+        + (wanted.Count == 0 ? "" : $" Point at {string.Join(", ", wanted.Select(Quoted))} in it, whichever it shows.");
+
+    /// <summary>A picture that lies either way round.</summary>
+    public static string SideOpen(string picture, int shared) =>
+        $"{Quoted(picture)} was left out: its {shared} landmarks lie on one line or close to it, so that either side fits. Say which side it shows, or point at one more landmark away from that line.";
+
+    /// <summary>A picture that mirrors where it should not. <paramref name="or"/> is the picture it contradicts where both may be the wrong one.</summary>
+    public static string OtherSide(string picture, string? or) =>
+        (or is null ? $"{Quoted(picture)} lies mirrored" : $"{Quoted(picture)} and {Quoted(or)} lie mirrored to one another")
+        + " against the side that was noted: it shows the other side, or the picture was mirrored before it came here.";
+
+    /// <summary>A landmark that does not fit.</summary>
+    public static string WrongLandmark(string landmark, string picture, double? um, double px, IReadOnlyList<string> or) =>
+        $"{Quoted(landmark)} in {Quoted(picture)} lies {(um is { } known ? $"{Number(known, 0)} µm" : $"{Number(px, 0)} px")} from where the others put it and was left out: its name or its place is wrong"
+        + (or.Count == 0 ? "." : $", there or in {string.Join(", ", or.Select(Quoted))}.");
+
+    /// <summary>Few landmarks.</summary>
+    public static string SlantUnknown(string picture, int landmarks) =>
+        $"{Quoted(picture)} hangs on {landmarks} landmark{(landmarks == 1 ? "" : "s")}: how it leans is taken from what is usual on a bench, and doubts are wider for it. Four far apart would show it.";
+
     /// <summary>Both ends at one place.</summary>
     public static string ZeroLength(string where) => $"“{where}” and its “to” are the same place, so there is no length between them.";
 

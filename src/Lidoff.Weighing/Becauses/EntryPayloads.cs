@@ -23,6 +23,7 @@ public sealed class EntryPayloads
         Take<FileAdded>(view);
         Take<ScaleSighting>(view);
         Take<LengthSighting>(view);
+        Take<LandmarkSighting>(view);
         Take<MarkSighting>(view);
         Take<BodySighting>(view);
         Take<PitchSighting>(view);

@@ -29,11 +29,6 @@ public static class MoveSentences
         ? Text($"The part at {answer.Spot} is undecided; this is expected to tell {bits:0.00} bits.")
         : Text($"The part at {answer.Spot} is {answer.Says}, {ValueText.Percent(answer.P)}; this is expected to tell {bits:0.00} bits.");
 
-    /// <summary>Why a part is looked at once more where the naming engine proposes nothing.</summary>
-    public static string NoneTells(IdentityAnswer answer) => answer.Says == IdentityAnswer.Undecided
-        ? $"The part at {answer.Spot} is undecided, and no single measurement is expected to decide it."
-        : Text($"The part at {answer.Spot} is {answer.Says}, {ValueText.Percent(answer.P)}, and no single measurement is expected to tell more.");
-
     /// <summary>A spot to look at closely.</summary>
     public static string LookAt(string spot) => $"look at {spot}: read its mark, measure its body, count its pins";
 
@@ -67,7 +62,7 @@ public static class MoveSentences
     public static string Give(string reckoning, string input) => $"{reckoning}: find {input}";
 
     /// <summary>An input that makes most of the doubt.</summary>
-    public static string Improve(string reckoning, string input) => $"{reckoning}: measure {input.Replace('_', ' ')} better";
+    public static string Improve(string reckoning, string input) => $"{reckoning}: measure {input} better";
 
     /// <summary>An input that was left at its default.</summary>
     public static string Settle(string reckoning, string input) => $"{reckoning}: find {input} of this device; a default stands in";

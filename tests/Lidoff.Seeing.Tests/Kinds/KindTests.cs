@@ -177,6 +177,16 @@ public sealed class KindTests
         Assert.Equal(["\"leads\" should be a whole number from 2 to 10000, but here it is 1."], Refused(new PitchKind(), """{"spot":"J1","mm":1.25,"leads":1}"""));
     }
 
+    [Fact]
+    public void A_landmark_is_seen_in_a_picture_or_known_by_its_place_or_both()
+    {
+        Assert.Equal(new LandmarkSighting("H1", "top.png", new(120.5, 80), 1.5, null, null, 0.03), Read(new LandmarkKind(), """{"landmark":"H1","picture":"top.png","point":[120.5,80]}"""));
+        Assert.Equal(new LandmarkSighting("H1", "", null, 1.5, 2.5, 2, 0.05), Read(new LandmarkKind(), """{"landmark":"H1","mm":[2.5,2],"u_mm":0.05}"""));
+        Assert.Equal(new LandmarkSighting("H1", "top.png", new(1, 2), 0.7, 0, 0, 0.03), Read(new LandmarkKind(), """{"landmark":"H1","picture":"top.png","point":[1,2],"u_px":0.7,"mm":[0,0]}"""));
+        Assert.Equal(["\"point\" should be a picture with a point, or a place in mm."], Refused(new LandmarkKind(), """{"landmark":"H1"}"""));
+        Assert.Equal(["\"picture\" is missing; it should be a text of 1 to 255 characters."], Refused(new LandmarkKind(), """{"landmark":"H1","point":[1,2]}"""));
+    }
+
     private static T Read<T>(EvidenceKind<T> kind, string line)
         where T : class
     {

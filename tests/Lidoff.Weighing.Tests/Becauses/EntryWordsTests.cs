@@ -15,6 +15,8 @@ public sealed class EntryWordsTests : IDisposable
     [InlineData("""{"kind":"length","spot":"U1","what":"width","picture":"top.png","from":[0,0],"to":[350,12.5]}""", "width of U1 clicked in top.png, from (0, 0) to (350, 12.5) px.")]
     [InlineData("""{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0.015,"instrument":"calliper"}""", "width of U1: 3.2 ± 0.015 mm with calliper.")]
     [InlineData("""{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0.015}""", "width of U1: 3.2 ± 0.015 mm with an instrument.")]
+    [InlineData("""{"kind":"landmark","landmark":"H1","picture":"top.png","point":[120.25,80]}""", "landmark H1 in top.png at (120.3, 80) px.")]
+    [InlineData("""{"kind":"landmark","landmark":"H1","mm":[2.5,2.0004]}""", "landmark H1, known to lie at (2.5, 2.0004) ± 0.03 mm.")]
     [InlineData("""{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""", "mark on U1: N52832/QFAA?0.")]
     [InlineData("""{"kind":"body","spot":"U1","mm":[6.01,6],"u_mm":0.02}""", "body of U1: 6.01 × 6 mm, each ± 0.02.")]
     [InlineData("""{"kind":"pitch","spot":"U1","mm":0.4,"u_mm":0.0004,"leads":12}""", "pitch of U1: 0.4 ± 0.0004 mm.")]
