@@ -6,7 +6,7 @@ namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
 /// Several lines of evidence about one length as one value, mm. Readings of one picture share its scale, so more clicks in it do
-/// not make that part smaller; different pictures and instruments are independent lines. Where they disagree beyond their
+/// not make that part smaller, nor do those of one board where one of them has its scale from it; different pictures and instruments are independent lines. Where they disagree beyond their
 /// doubts, the doubt is widened by how much (Birge's ratio) and it is said.
 /// </summary>
 public sealed record CombinedLength(double Mm, double UMm, double LowMm, double HighMm, Grade Grade, double Widened)
@@ -20,7 +20,8 @@ public sealed record CombinedLength(double Mm, double UMm, double LowMm, double 
         Guard.That(readings.Count > 0, "at least one reading");
         // One reading alone keeps its own interval, which need not be symmetric.
         if (readings.Count == 1) return new(readings[0].Mm, readings[0].UMm, readings[0].Low, readings[0].High, Grade.E2, 1);
-        var lines = readings.GroupBy(Line).OrderBy(line => line.Key, StringComparer.Ordinal).Select(OneLine).ToList();
+        var shared = readings.Where(reading => reading.ByBoard).Select(reading => reading.Board).ToHashSet(StringComparer.Ordinal);
+        var lines = readings.GroupBy(reading => shared.Contains(reading.Board) ? "board " + reading.Board : Line(reading)).OrderBy(line => line.Key, StringComparer.Ordinal).Select(OneLine).ToList();
         var mean = WeightedMean.Of(lines);
         var widened = Math.Max(1, mean.Birge);
         var u = mean.U * widened;

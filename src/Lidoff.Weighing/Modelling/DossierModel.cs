@@ -18,6 +18,8 @@ public sealed class DossierModel
     private readonly Dictionary<EntryId, int> positions = [];
     private readonly PictureStep pictures;
     private readonly ScaleStep scales;
+    private readonly BoardStep boards;
+    private readonly PictureBoardStep pictureBoards;
     private readonly LengthStep lengths;
     private readonly EvidenceStep evidence;
     private readonly IdentityStep identities;
@@ -33,7 +35,9 @@ public sealed class DossierModel
     {
         pictures = new(Tables);
         scales = new(Tables, pictures);
-        lengths = new(Tables, pictures, scales, frame);
+        boards = new(Tables, pictures, scales, new SideStep(Tables, pictures), frame);
+        pictureBoards = new(Tables, pictures, boards);
+        lengths = new(Tables, pictures, scales, pictureBoards, frame);
         evidence = new(Tables, lengths);
         identities = new(Tables, evidence, ranker, catalogue);
         reckonings = new(Tables);
@@ -92,6 +96,15 @@ public sealed class DossierModel
 
     /// <summary>Which file a picture reference means.</summary>
     public PictureAnswer Picture(string reference) => Graph.Get(pictures, reference);
+
+    /// <summary>The boards of a specimen, with its pictures laid on them.</summary>
+    public SpecimenBoards Boards(string specimen) => Graph.Get(boards, specimen);
+
+    /// <summary>The board of a picture by its hash; null where no landmark was pointed at in it.</summary>
+    public PictureBoard? Board(string sha256) => Graph.Get(pictureBoards, sha256);
+
+    /// <summary>True when lengths clicked in a picture come out: it has a known length, or lies on a board that has one.</summary>
+    public bool Measures(string sha256) => Scale(sha256).References.Count > 0 || Board(sha256) is { Laid.ScaleKnown: true } board && board.Laid.Picture(sha256) is not null;
 
     /// <summary>The known lengths of a picture by its hash.</summary>
     public PictureScale Scale(string sha256) => Graph.Get(scales, sha256);

@@ -22,6 +22,12 @@ public sealed class DossierTables
     /// <summary>Scales, by the picture as it was named.</summary>
     public SightingTable<ScaleSighting> Scales { get; } = new("scales", scale => [scale.Picture]);
 
+    /// <summary>Landmarks of boards, all in one group: pictures lie on one another over others.</summary>
+    public SightingTable<LandmarkSighting> Landmarks { get; } = new("landmarks", _ => [Whole]);
+
+    /// <summary>What was said of pictures as a whole, all in one group.</summary>
+    public SightingTable<PictureSighting> Pictures { get; } = new("pictures", _ => [Whole]);
+
     /// <summary>Lengths, by spot.</summary>
     public SightingTable<LengthSighting> Lengths { get; } = new("lengths", length => [length.Spot]);
 
@@ -67,6 +73,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Alike, Reckonings,
     ];
 }

@@ -17,6 +17,8 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="How">How it was measured, without the value.</param>
 /// <param name="Warnings">What to know about it.</param>
 /// <param name="Snap">The standard size it must be, or null.</param>
+/// <param name="Board">First picture, by hash, of the board that its picture lies on; empty for none.</param>
+/// <param name="ByBoard">True when its scale is that board's: it then shares it with what was measured in the board's other pictures.</param>
 public sealed record LengthReading(
     double Mm,
     double UMm,
@@ -29,7 +31,9 @@ public sealed record LengthReading(
     ValueList<EntryId> Scales,
     string How,
     ValueList<MeasureWarning> Warnings,
-    Seeing.Standards.StandardSnap? Snap)
+    Seeing.Standards.StandardSnap? Snap,
+    string Board = "",
+    bool ByBoard = false)
 {
     /// <summary>How it was measured, and what came of it.</summary>
     public string Says => string.Create(CultureInfo.InvariantCulture, $"{How}: {Mm:0.###} ± {UMm:0.###} mm");

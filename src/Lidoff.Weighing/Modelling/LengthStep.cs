@@ -2,23 +2,26 @@ using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Recomputing;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Boards;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
-/// Every line of evidence about one length: those clicked in pictures are measured with their picture's scale, those from
-/// instruments stand as they are.
+/// Every line of evidence about one length: those clicked in pictures are measured with their picture's scale, or by the board it lies
+/// on where it has none; those from instruments stand as they are.
 /// </summary>
 /// <param name="tables">The dossier.</param>
 /// <param name="pictures">Which file a picture reference means.</param>
 /// <param name="scales">The scale of a picture.</param>
+/// <param name="boards">The board of a picture.</param>
 /// <param name="frame">
 /// Size and mirroring of a stored picture by its hash, null where it is no picture. Content is named by its hash and never
 /// changes, so this is as pure as an input.
 /// </param>
-public sealed class LengthStep(DossierTables tables, PictureStep pictures, ScaleStep scales, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
+public sealed class LengthStep(DossierTables tables, PictureStep pictures, ScaleStep scales, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
 {
     /// <inheritdoc/>
     public override string Name => "length";
@@ -47,9 +50,12 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Scale
         }
 
         var scale = reads.Read(scales, picture.Sha256);
-        if (scale.References.Count == 0)
+        var board = reads.Read(boards, picture.Sha256);
+        var laid = board?.Laid.Picture(picture.Sha256);
+        if (scale.References.Count == 0 && laid is null)
         {
             problems.Add(WeighingSentences.NoScale(picture.Name));
+            if (board?.Laid.LeftOut.FirstOrDefault(left => left.Sha256 == picture.Sha256) is { } left) problems.Add(left.Says);
             return;
         }
 
@@ -59,34 +65,34 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Scale
             return;
         }
 
+        var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm);
+        if (scale.References.Count == 0)
+        {
+            if (!board!.Laid.ScaleKnown) problems.Add(WeighingSentences.NoBoardScale(picture.Name));
+            else Take(BoardMeasurement.Run(board.Laid, picture.Sha256, target, clicked.ClickPx, size), board.RestsOn, WeighingSentences.ByTheBoard(picture.Name, laid!.Used));
+            return;
+        }
+
         var job = new MeasureJob
         {
             Image = picture.Name,
             References = [.. scale.References.Select(reference => reference.Value.Reference)],
-            Targets = [new AskedTarget(sighting.Value.What, new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm))],
+            Targets = [new AskedTarget(sighting.Value.What, target)],
             ClickPx = clicked.ClickPx,
             CameraDistanceMm = scale.References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
         };
-        var measured = Measurement.Run(job, size).Then(targets => targets[0].Length);
-        if (!measured.TryValue(out var length))
-        {
-            problems.AddRange(measured.Faults.Select(fault => fault.Say));
-            return;
-        }
-
-        readings.Add(new(
-            length.ValueMm,
-            length.UMm,
-            length.ScaleShare,
-            length.LowMm,
-            length.HighMm,
-            picture.Sha256,
-            picture.Name,
-            sighting.Id,
+        Take(
+            Measurement.Run(job, size).Then(targets => targets[0].Length),
             [.. scale.References.Select(reference => reference.Id), picture.Added],
-            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}"),
-            [.. length.Warnings],
-            length.Snap));
+            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}"));
+
+        void Take(Outcome<MeasuredLength> measured, ValueList<EntryId> leansOn, string how)
+        {
+            if (!measured.TryValue(out var length)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
+            else readings.Add(new(
+                length.ValueMm, length.UMm, length.ScaleShare, length.LowMm, length.HighMm, picture.Sha256, picture.Name, sighting.Id, leansOn, how,
+                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0));
+        }
     }
 
     private static LengthReading Instrument(Sighting<LengthSighting> sighting, InstrumentLength instrument)

@@ -34,6 +34,13 @@ public static class WeighingSentences
     /// <summary>A length clicked in a picture that has no scale.</summary>
     public static string NoScale(string picture) => $"'{picture}' has no scale: note a known length in it (kind \"scale\").";
 
+    /// <summary>A length clicked in a picture that lies on a board of which no length is known.</summary>
+    public static string NoBoardScale(string picture) => $"'{picture}' lies on its board, but no length on that board is known: note one in any of its pictures (kind \"scale\").";
+
+    /// <summary>How a length was measured by the board.</summary>
+    public static string ByTheBoard(string picture, int landmarks) =>
+        string.Create(CultureInfo.InvariantCulture, $"clicked in {picture}, scale from the board, by {landmarks} landmark{(landmarks == 1 ? "" : "s")}");
+
     /// <summary>A file that cannot be read as a picture.</summary>
     public static string NotAPicture(string picture) => $"'{picture}' cannot be read as a picture, so nothing can be measured in it.";
 

@@ -40,7 +40,7 @@ internal static class GeneralMoves
         var placed = bench.View.Live<SpotSighting>().Where(spot => spot.Value.Picture.Length > 0)
             .Select(spot => (Picture: bench.Model.Picture(spot.Value.Picture), spot.Value.Spot)).Where(pair => pair.Picture.Found)
             .GroupBy(pair => pair.Picture.Sha256, StringComparer.Ordinal).OrderBy(group => group.First().Picture.Name, NaturalOrder.Instance).ThenBy(group => group.Key, StringComparer.Ordinal);
-        foreach (var group in placed.Where(group => bench.Model.Scale(group.Key).References.Count == 0))
+        foreach (var group in placed.Where(group => !bench.Model.Measures(group.Key)))
         {
             var name = group.First().Picture.Name;
             var finder = new MoveFinder(bench, MoveSentences.HowLarge(name));

@@ -90,7 +90,7 @@ internal sealed class MoveFinder(MoveBench bench, string question)
 
         var bare = bench.View.Live<LengthSighting>().Where(length => length.Value.Spot == spot && length.Value.What == what)
             .Select(length => length.Value.InPicture).OfType<PictureLength>().Select(clicked => bench.Model.Picture(clicked.Picture))
-            .Where(picture => picture.Found && bench.Model.Scale(picture.Sha256).References.Count == 0).Distinct().ToList();
+            .Where(picture => picture.Found && !bench.Model.Measures(picture.Sha256)).Distinct().ToList();
         foreach (var picture in bare) Add(MoveSentences.SetScale(picture.Name), MoveMinutes.Scale, Why(value), "picture:" + picture.Sha256);
         if (bare.Count == 0) Add(MoveSentences.Measure(what, spot, again: false), MoveMinutes.Calliper, Why(value), "spot:" + spot);
     }
