@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security.Cryptography;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Registering;
@@ -108,13 +109,21 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         }
 
         spool.Position = 0;
+        var hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(spool, stop).ConfigureAwait(false));
+        spool.Position = 0;
         Outcome<AddedFile> added;
         lock (gate)
         {
             if (Fresh(dossier) is not { } into) return StoreSentences.NoDossier(dossier, []);
+            // The same bytes again say nothing new, whatever they are called: a page would show nothing of them.
+            if (into.Session.View.Live<FileAdded>().FirstOrDefault(file => file.Value.Sha256 == hash) is { } known)
+            {
+                return new AddedFile(hash, KindOf(known.Value), known.Id.Hex, "", BenchSentences.Already(fileName, known.Value.Name));
+            }
+
             var taken = FileTaking.Take(workspace, into.Session, spool, fileName, from, recognisers, stop: stop);
             into.Refresh();
-            added = taken.Then(pair => new AddedFile(pair.Fact.Sha256, pair.Fact.Type.Length > 0 ? pair.Fact.Type : "not recognised, kept as it is", pair.Stored.Id.Hex));
+            added = taken.Then(pair => new AddedFile(pair.Fact.Sha256, KindOf(pair.Fact), pair.Stored.Id.Hex));
         }
 
         // Now is when it can still be copied again: every pixel is looked at once, while other pages go on.
@@ -168,6 +177,8 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
         if (!ranker.IsValueCreated) warming ??= Task.Run(() => ranker.Value);
         return open[name] = dossier;
     }
+
+    private static string KindOf(FileAdded file) => file.Type.Length > 0 ? file.Type : "not recognised, kept as it is";
 
     private static DossierRow Row(OpenDossier dossier)
     {

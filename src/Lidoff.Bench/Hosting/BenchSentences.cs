@@ -30,6 +30,14 @@ internal static class BenchSentences
     /// <summary>A file that is called a picture and holds something else.</summary>
     public static string NotAPicture(string fileName, string kind) => $"“{Showing.Shown.Of(fileName)}” is called a picture, but holds {kind}; it is kept as a file.";
 
+    /// <summary>A file whose very bytes are in the dossier.</summary>
+    public static string Already(string fileName, string known) => fileName == known
+        ? $"“{Showing.Shown.Briefly(known)}” is here already, byte for byte; nothing was added."
+        : $"“{Showing.Shown.Briefly(fileName)}” is here already, byte for byte, as “{Showing.Shown.Briefly(known)}”; nothing was added.";
+
+    /// <summary>A picture that is damaged, and is evidence all the same.</summary>
+    public static string KeptAllTheSame(string trouble) => trouble + " What came of it is stored all the same.";
+
     public const string BrokenOff = "The file broke off before its end; nothing of it was kept.";
 
     public const string OurFault = "Something went wrong in Lidoff itself. Nothing that was stored is lost; the command line says more.";

@@ -54,8 +54,8 @@ internal static class UploadRoutes
             context.Response.StatusCode = added.Ok ? StatusCodes.Status201Created : StatusCodes.Status422UnprocessableEntity;
             if (added.TryValue(out var file))
             {
-                acts.Did(dossier, "file " + name, [new EntryId(file.Entry)]);
-                await context.Response.WriteAsJsonAsync(new { dossier, file.Sha256, file.Kind, file.Entry, file.Trouble }, context.RequestAborted).ConfigureAwait(false);
+                if (file.Already.Length == 0) acts.Did(dossier, "file " + name, [new EntryId(file.Entry)]);
+                await context.Response.WriteAsJsonAsync(new { dossier, file.Sha256, file.Kind, file.Entry, Trouble = file.Trouble.Length > 0 && file.Kind.StartsWith("image/", StringComparison.Ordinal) ? BenchSentences.KeptAllTheSame(file.Trouble) : file.Trouble, file.Already }, context.RequestAborted).ConfigureAwait(false);
             }
             else await Gates.Refuse(context, StatusCodes.Status422UnprocessableEntity, string.Join(' ', added.Faults.Select(f => f.Say))).ConfigureAwait(false);
         }

@@ -11,8 +11,8 @@ public static class TypingSentences
     public static Fault NoReference { get; } = new("reference", "a reference", $"Write what it leans on: {Forms}.");
 
     /// <summary>A text that refers to nothing.</summary>
-    public static Fault UnknownReference(string typed) => new("reference", "a reference", $"\"{Showing.Shown.Of(typed)}\" names nothing in this dossier, and is no reference to something still to come. Write {Forms}.");
+    public static Fault UnknownReference(string typed) => new("reference", "a reference", $"{Showing.Shown.Quoted(typed)} names nothing in this dossier, and is no reference to something still to come. Write {Forms}.");
 
     /// <summary>A short name that several things have.</summary>
-    public static Fault SeveralReferences(string typed, IEnumerable<string> meant) => new("reference", "one thing", $"\"{Showing.Shown.Of(typed)}\" may be {string.Join(" or ", meant.Select(Showing.Shown.Of))}: write which.");
+    public static Fault SeveralReferences(string typed, IEnumerable<string> meant) => new("reference", "one thing", $"{Showing.Shown.Quoted(typed)} may be {string.Join(" or ", meant.Select(Showing.Shown.Of))}: write which.");
 }

@@ -100,6 +100,8 @@ const stored = (el) => !el.value || (!el.isConnected && sent.has(el) && el.getAt
 
 function sweep() {
   for (const [el, place] of held) {
+    // What the page itself wrote into a hidden field was never heard as typed.
+    if (el.type === 'hidden' && el.isConnected && el.value) localStorage.setItem(place, el.value);
     // Emptied by the page after it was stored; a page that was left for the next at once was emptied on the way out.
     if (stored(el)) localStorage.removeItem(place);
     if (!el.isConnected) held.delete(el);

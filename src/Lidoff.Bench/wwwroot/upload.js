@@ -2,35 +2,56 @@
 // shows what arrived: it follows the store. Files come by choice, by drop anywhere on the page, or pasted.
 import { send } from './send.js';
 
-let busy = false;
+// Files still to be sent while some are; more may come meanwhile. Null: none.
+let queue = null;
+// What was said last. A page that is redrawn, or one that comes alive, brings a form of its own, without a word in it.
+let told = [];
+const target = () => document.querySelector('form[data-upload]');
+function tell(lines, sending = false) {
+  told = lines;
+  repeat();
+  const stop = target()?.querySelector('[data-stop]');
+  if (stop) stop.hidden = !sending;
+}
+const repeat = () => {
+  const said = target()?.querySelector('output');
+  if (!said || said.textContent === told.map((line) => line.text + (line.link ?? '')).join('\n')) return;
+  said.replaceChildren(...told.flatMap(({ text, link, to }, i) => [`${i ? '\n' : ''}${text}`, ...(link ? [Object.assign(document.createElement('a'), { href: to, textContent: link })] : [])]));
+};
+let abort = () => {};
+new MutationObserver(() => { if (told.length) { repeat(); const stop = target()?.querySelector('[data-stop]'); if (stop) stop.hidden = !queue; } }).observe(document.body, { childList: true, subtree: true });
+// The next page that is gone to begins without it.
+document.addEventListener('click', (event) => { if (!queue && event.target.closest?.('a[href]')) told = []; });
+
 async function sendAll(form, files, from) {
-  const [said, stopButton] = ['output', '[data-stop]'].map((s) => form.querySelector(s));
-  if (busy || !files.length) return;
-  busy = true;
-  stopButton.hidden = false;
-  const faults = [];
+  const more = files.map((file) => ({ file, name: file.name || `${from}.png`, from }));
+  if (queue) { queue.push(...more); return; }
+  if (!more.length) return;
+  queue = more;
+  const [lines, then] = [[], form.dataset.then];
   let [last, address, count] = [null, form.dataset.upload, 0];
-  for (const [i, file] of files.entries()) {
-    const name = file.name || `${from}.png`;
-    const end = await send(address, file, name, from, (text) => { said.textContent = files.length > 1 ? `${i + 1} of ${files.length} · ${text}` : text; }, (abort) => { stopButton.onclick = abort; });
-    if (end.fault) faults.push(end.fault);
+  for (const [i, { file, name, from: way }] of queue.entries()) {
+    const end = await send(address, file, name, way, (text) => tell([{ text: queue.length > 1 ? `${i + 1} of ${queue.length} · ${text}` : text }], true), (stop) => { abort = stop; });
+    if (end.fault) lines.push({ text: end.fault });
     else {
       last = end.stored;
-      if (last.trouble) faults.push(last.trouble);
-      count += 1;
+      // One thing of each file: that it is there already, that something is wrong with it, or that it was added.
+      if (last.already) lines.push({ text: `${last.already} `, link: 'Show it', to: last.kind.startsWith('image/') ? `/dossiers/${encodeURIComponent(last.dossier)}/see/${last.sha256}` : `/files/${last.sha256}` });
+      else if (last.trouble) lines.push({ text: last.trouble });
+      else count += 1;
       // The first file of an empty bench began a dossier; the others belong to it.
       address = `/dossiers/${encodeURIComponent(last.dossier)}/files`;
     }
     if (end.stopped) break;
   }
-  stopButton.hidden = true;
-  busy = false;
-  said.textContent = [...faults, ...(count ? [`${count} added.`] : [])].join('\n');
-  form.reset();
-  if (form.dataset.then && last && !faults.length) location.assign(form.dataset.then.replace('{dossier}', encodeURIComponent(last.dossier)).replace('{sha256}', last.sha256));
+  const clean = !lines.length;
+  queue = null;
+  tell([...lines, ...(count ? [{ text: `${count} added.` }] : [])]);
+  target()?.reset();
+  if (then && last && clean) location.assign(then.replace('{dossier}', encodeURIComponent(last.dossier)).replace('{sha256}', last.sha256));
 }
 
-const target = () => document.querySelector('form[data-upload]');
+document.addEventListener('click', (event) => { if (event.target.closest?.('[data-stop]')) abort(); });
 document.addEventListener('submit', (event) => {
   const form = event.target.closest('form[data-upload]');
   if (!form) return;

@@ -28,7 +28,7 @@ public static class EntryWords
         LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {Named(clicked.Picture, model)}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
         LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######} ± {read.UMm:0.######} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
         LandmarkSighting landmark => $"landmark {landmark.Landmark}{(landmark.At is { } at ? $" in {Named(landmark.Picture, model)} at {Point(at)} px" : "")}{(landmark is { XMm: { } x, YMm: { } y } ? Text($", known to lie at ({x:0.######}, {y:0.######}) ± {landmark.UMm:0.######} mm") : "")}.",
-        MarkSighting mark => $"mark on {mark.Spot}: {mark.Text}.",
+        MarkSighting mark => $"mark on {mark.Spot}: {mark.Written}.",
         BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm, each ± {body.UMm:0.######}."),
         PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######} ± {pitch.UMm:0.######} mm."),
         SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",

@@ -34,7 +34,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
         if (counting.Of(all) is { Count: > 0 } marks)
         {
             evidence = evidence with { Mark = Lattice(marks[^1].Value) };
-            told.Add(new("mark", marks[^1].Value.Text, [marks[^1].Id]));
+            told.Add(new("mark", marks[^1].Value.Written, [marks[^1].Id]));
         }
 
         if (Body(key, counting, reads) is { } body)
@@ -88,8 +88,8 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
 
         var mark = told.Find(each => each.Evidence == "mark")?.Says ?? "";
         var elsewhere = all.Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
-            .Select(group => group.Last()).Where(each => each.Value.Text != mark).OrderBy(each => each.Specimen, StringComparer.Ordinal);
-        return new(key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Text, each.Id))]);
+            .Select(group => group.Last()).Where(each => each.Value.Written != mark).OrderBy(each => each.Specimen, StringComparer.Ordinal);
+        return new(key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id))]);
     }
 
     private SpotSpecimens Counting(string key, IReadOnlyList<Sighting<MarkSighting>> marks, IReads reads)

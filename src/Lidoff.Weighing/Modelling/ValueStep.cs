@@ -110,7 +110,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     {
         var marks = tables.Marks.About(spot, reads);
         if (marks.Count == 0) return ModelValue.Lost(key, $"mark on {spot}", WeighingSentences.Nothing("mark", spot));
-        return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, marks[^1].Value.Text, null, Grade.E2, [marks[^1].Id], [], "", null);
+        return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, marks[^1].Value.Written, null, Grade.E2, [marks[^1].Id], [], "", null);
     }
 
     private ModelValue Mass(string key, string spot, IReads reads)

@@ -27,6 +27,14 @@ public sealed class ShowingTests
         Assert.Equal(new string('A', 400) + "… (10,000 characters)", Shown.Of(new string('A', 10_000)));
     }
 
+    [Fact]
+    public void A_sentence_quotes_no_more_than_its_beginning()
+    {
+        Assert.Equal("\"U1 beep\"", Shown.Quoted("U1 beep"));
+        Assert.Equal("\"" + new string('A', 60) + "… (10,000 characters)\"", Shown.Quoted(new string('A', 10_000)));
+        Assert.Equal("\"⟨U+202E⟩gpj\"", Shown.Quoted("\u202Egpj"));
+    }
+
     [Theory]
     [InlineData(0, "0 bytes")]
     [InlineData(999, "999 bytes")]

@@ -59,12 +59,12 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Theory]
-    [InlineData("open", "#step")]
-    [InlineData("open", "#plan")]
-    [InlineData("trace", "#touch")]
-    [InlineData("trace", "#pad")]
-    [InlineData("tell", "#claim")]
-    public async Task A_text_without_end_gets_a_sentence_stays_in_the_field_and_leaves_the_page_usable(string room, string field)
+    [InlineData("open", "#step", "a text of 1 to 2000 characters")]
+    [InlineData("open", "#plan", "a text of 1 to 2000 characters")]
+    [InlineData("trace", "#touch", "Add beep, no beep, open, ohms or volts.")]
+    [InlineData("trace", "#pad", "characters")]
+    [InlineData("tell", "#claim", "a text of 1 to 2000 characters")]
+    public async Task A_text_without_end_gets_a_sentence_stays_in_the_field_and_leaves_the_page_usable(string room, string field, string expected)
     {
         var bench = await Bench("band");
         var window = await Open(bench, Look.Narrow);
@@ -75,7 +75,11 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
         var fault = window.Page.Locator("form.entry", new() { Has = window.Page.Locator(field) }).Locator(".fault").First;
         // What is wrong and what is expected, in a sentence that somebody can read to its end.
         await Assertions.Expect(fault).ToContainTextAsync("characters");
-        Assert.InRange((await fault.InnerTextAsync()).Length, 20, 900);
+        var sentence = await fault.InnerTextAsync();
+        Assert.InRange(sentence.Length, 20, 400);
+        // No more of it than a beginning is quoted, and what was expected stands behind it.
+        Assert.DoesNotContain(new string('Ω', 61), sentence, StringComparison.Ordinal);
+        Assert.Contains(expected, sentence, StringComparison.Ordinal);
         await Assertions.Expect(window.Page.Locator(field)).ToHaveValueAsync(endless);
         Assert.True(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390, "needs sideways scrolling");
         await Shoot(window, room + field[1..]);

@@ -92,6 +92,24 @@ public sealed class NameWalk(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Fact]
+    public async Task A_reason_half_written_is_there_again_after_a_reload_with_its_form_open_and_gone_once_stored()
+    {
+        var (bench, window) = await Begin("/U1");
+        await window.Page.Keyboard.PressAsync("a");
+        await Assertions.Expect(window.Page.Locator("#why")).ToBeFocusedAsync();
+        await window.Page.Keyboard.TypeAsync("marks compared with");
+        await window.Go("/dossiers/band/name/U1");
+        await Assertions.Expect(window.Page.Locator("#why")).ToHaveValueAsync("marks compared with");
+        await Assertions.Expect(window.Page.Locator("label[for=why]")).ToContainTextAsync("U1 is nRF52832, because");
+        await window.Page.Locator("#why").PressSequentiallyAsync(" a bought one");
+        await window.Page.PressAsync("#why", "Enter");
+        await Decided(bench, Verdict.Accept, "nRF52832");
+        await window.Go("/dossiers/band/name/U1");
+        await Assertions.Expect(Settled(window)).ToContainTextAsync("because");
+        await Assertions.Expect(window.Page.Locator("#why")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task A_family_is_accepted_where_the_member_is_open()
     {
         var (bench, window) = await Begin("/U2");

@@ -46,8 +46,9 @@ public sealed class UploadTests(TheBrowser browser) : BrowserTest(browser)
         await window.Go("/dossiers/band/see");
         await window.Page.SetInputFilesAsync(Input, new[] { Files.Truncated, Files.WordsAsPicture, Files.PictureAsWords, Files.TwoGigapixels });
         var said = window.Page.Locator("form[data-upload] output");
-        await Assertions.Expect(said).ToContainTextAsync("4 added.");
-        await Assertions.Expect(said).ToContainTextAsync("“cut.png” is a PNG picture whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came.");
+        // One thing of each: three have something to say, the fourth was simply added.
+        await Assertions.Expect(said).ToContainTextAsync("\n1 added.");
+        await Assertions.Expect(said).ToContainTextAsync("“cut.png” is a PNG picture whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came. What came of it is stored all the same.");
         await Assertions.Expect(said).ToContainTextAsync("“huge.png” would have 50000 × 40000 pixels (2000 megapixels)");
 
         var files = bench.Stored("band", session => session.View.Live<FileAdded>().Select(file => file.Value).ToList());
@@ -59,6 +60,51 @@ public sealed class UploadTests(TheBrowser browser) : BrowserTest(browser)
         await Assertions.Expect(page).ToContainTextAsync("would have 50000 × 40000 pixels (2000 megapixels)");
         await Assertions.Expect(page).ToContainTextAsync("words.jpg");
         await Assertions.Expect(page).ToContainTextAsync("notes.txt");
+    }
+
+    [Fact]
+    public async Task The_same_picture_under_another_name_is_said_to_be_there_and_leads_to_where_it_is()
+    {
+        var bench = await Bench("band");
+        await LiveBench.Command(bench.Folder, "", "add", "band", Kept(Files.Picture("board.png")));
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/see");
+        await window.Page.SetInputFilesAsync(Input, Files.Picture("copy.png"));
+        var said = window.Page.Locator("form[data-upload] output");
+        await Assertions.Expect(said).ToHaveTextAsync("“copy.png” is here already, byte for byte, as “board.png”; nothing was added. Show it");
+        Assert.Equal(["board.png"], bench.Stored("band", session => session.View.Live<FileAdded>().Select(file => file.Value.Name).ToList()));
+        await said.Locator("a").ClickAsync();
+        await Assertions.Expect(window.Page.Locator("h1")).ToContainTextAsync("board.png");
+    }
+
+    [Fact]
+    public async Task A_file_dropped_while_the_page_is_still_changing_is_spoken_of_on_the_page_that_comes()
+    {
+        var bench = await Bench("band");
+        await LiveBench.Command(bench.Folder, "", "add", "band", Kept(Files.Picture("board.png")));
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/see");
+        // In one breath: the link, and a file on the form that the page to come will take away.
+        await window.Page.EvaluateAsync("""
+            () => {
+              const files = new DataTransfer();
+              files.items.add(new File(['Board revision B, measured on the bench.'], 'words.jpg'));
+              document.querySelector('.picture h2 a').click();
+              document.dispatchEvent(new DragEvent('drop', { dataTransfer: files, bubbles: true, cancelable: true }));
+            }
+            """);
+        await Assertions.Expect(window.Page.Locator("h1")).ToContainTextAsync("board.png");
+        await Assertions.Expect(window.Page.Locator("form[data-upload] output")).ToContainTextAsync("“words.jpg” is called a picture");
+        // Another page begins without it.
+        await window.Page.Locator("h1 a").ClickAsync();
+        await window.Arrives("/dossiers/band/see");
+        await Assertions.Expect(window.Page.Locator("form[data-upload] output")).ToHaveTextAsync("");
+    }
+
+    private string Kept(FilePayload file)
+    {
+        File.WriteAllBytes(Folder[file.Name], file.Buffer);
+        return Folder[file.Name];
     }
 
     // Files of the workspace that hold content, with their lengths; the database and what can be computed again aside.

@@ -44,7 +44,7 @@ public sealed record NameView(ValueList<SpotRow> Spots)
             spot,
             pointed.Select(each => each.Role).LastOrDefault(role => role.Length > 0) ?? "",
             SpotCrop.Of(dossier, pointed),
-            mark?.Text ?? "",
+            mark?.Written ?? "",
             string.Join("; ", answer.Evidence.Elsewhere.Select(other => NameSentences.Elsewhere(other.Specimen, other.Mark))),
             settled,
             settled == Settled.Open ? "" : answer.Says,

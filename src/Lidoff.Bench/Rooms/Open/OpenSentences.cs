@@ -31,7 +31,7 @@ public static class OpenSentences
     public static Fault TwoTimes { get; } = new("minutes", "one time", "There are two times; a step has one. A time that belongs to a setting goes behind ~.");
 
     /// <summary>A time below zero.</summary>
-    public static Fault TimeBelowZero(string text) => new("minutes", "zero or more minutes", $"\"{text}\" is a time below zero; type how long it took, such as 4min.");
+    public static Fault TimeBelowZero(string text) => new("minutes", "zero or more minutes", $"{Showing.Shown.Quoted(text)} is a time below zero; type how long it took, such as 4min.");
 
     /// <summary>No specimen's name.</summary>
     public static Fault NoSpecimen { get; } = new("specimen", "a short name such as A", "Give the specimen a short name first, such as A.");
@@ -40,20 +40,20 @@ public static class OpenSentences
     public static Fault NoState { get; } = new("name", "a name such as idle", "Give the state a name first, such as idle.");
 
     /// <summary>An unknown act.</summary>
-    public static Fault NoSuchAct(string word) => new("act", "one of " + string.Join(", ", ActWords.All), $"There is no act \"{word}\"; the acts are {string.Join(", ", ActWords.All)}.");
+    public static Fault NoSuchAct(string word) => new("act", "one of " + string.Join(", ", ActWords.All), $"There is no act {Showing.Shown.Quoted(word)}; the acts are {string.Join(", ", ActWords.All)}.");
 
     /// <summary>No number in a mass.</summary>
-    public static Fault MassMissing(string spot) => new("mass", "a mass such as 3.61 g", spot.Length > 0 ? $"How much does {spot} weigh? Write, for example, {spot} 3.61 g." : "Write what was weighed and how much: B1 3.61 g.");
+    public static Fault MassMissing(string spot) => new("mass", "a mass such as 3.61 g", spot.Length > 0 ? $"How much does {Showing.Shown.Briefly(spot)} weigh? Write, for example, {Showing.Shown.Briefly(spot)} 3.61 g." : "Write what was weighed and how much: B1 3.61 g.");
 
     /// <summary>A mass as a range.</summary>
-    public static Fault MassIsNoRange(string typed) => new("mass", "a value, with ± where it is in doubt", $"\"{typed}\" is a range; a scale shows one value: write 3.61 g ± 0.01.");
+    public static Fault MassIsNoRange(string typed) => new("mass", "a value, with ± where it is in doubt", $"{Showing.Shown.Quoted(typed)} is a range; a scale shows one value: write 3.61 g ± 0.01.");
 
     /// <summary>A current as a range.</summary>
-    public static Fault CurrentIsNoRange(string typed) => new("current", "a value, with ± where it is in doubt", $"\"{typed}\" is a range; write the current as 6.1 µA ± 0.4.");
+    public static Fault CurrentIsNoRange(string typed) => new("current", "a value, with ± where it is in doubt", $"{Showing.Shown.Quoted(typed)} is a range; write the current as 6.1 µA ± 0.4.");
 
     /// <summary>Something else than a current.</summary>
-    public static Fault NoCurrent(string typed) => new("current", "a current such as 6.1 µA ± 0.4", $"\"{typed}\" is no current; write it with its unit, as in 6.1 µA ± 0.4.");
+    public static Fault NoCurrent(string typed) => new("current", "a current such as 6.1 µA ± 0.4", $"{Showing.Shown.Quoted(typed)} is no current; write it with its unit, as in 6.1 µA ± 0.4.");
 
     /// <summary>A yes or no that is neither.</summary>
-    public static Fault YesOrNo(string where, string typed) => new(where, "yes, no or nothing", $"\"{typed}\" is neither yes nor no.");
+    public static Fault YesOrNo(string where, string typed) => new(where, "yes, no or nothing", $"{Showing.Shown.Quoted(typed)} is neither yes nor no.");
 }

@@ -12,7 +12,7 @@ public static class ReckonSentences
     /// <summary>What a search of the calculations found.</summary>
     public static string Found(string typed, int shown, int found, bool everyWord) =>
         typed.Trim().Length == 0 ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {found}, by name. Type what you want to know, in your own words.")
-        : found == 0 ? $"No calculation for \"{Showing.Shown.Of(typed.Trim())}\" yet. Try another word, such as runtime, charge, bend, divider or antenna."
+        : found == 0 ? $"No calculation for {Showing.Shown.Quoted(typed.Trim())} yet. Try another word, such as runtime, charge, bend, divider or antenna."
         : (everyWord ? "" : "No calculation holds every word; these hold some. ") + (shown < found ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {found}. ") : "") + "Enter takes the first.";
 
     /// <summary>How inputs are typed.</summary>

@@ -60,28 +60,28 @@ public static class SeeSentences
     public static Fault ScaleMissing { get; } = new("length", "a length such as 26 mm ± 0.05", "How long is it? Write, for example, 26 mm ± 0.05.");
 
     /// <summary>No length of that sort.</summary>
-    public static Fault NoRange(string typed) => new("length", "a value, with ± where it is in doubt", $"\"{typed}\" is a range; write the known length as 26 mm ± 0.05.");
+    public static Fault NoRange(string typed) => new("length", "a value, with ± where it is in doubt", $"{Showing.Shown.Quoted(typed)} is a range; write the known length as 26 mm ± 0.05.");
 
     /// <summary>A length that is none.</summary>
-    public static Fault NotPositive(string typed) => new("length", "a length above zero", $"\"{typed}\" is not above zero; between equal places there is no length.");
+    public static Fault NotPositive(string typed) => new("length", "a length above zero", $"{Showing.Shown.Quoted(typed)} is not above zero; between equal places there is no length.");
 
     /// <summary>A piece that says nothing.</summary>
-    public static Fault NoSuchPiece(string piece, string known) => new("pieces", known, $"\"{piece}\" is not understood here; known are {known}.");
+    public static Fault NoSuchPiece(string piece, string known) => new("pieces", known, $"{Showing.Shown.Quoted(piece)} is not understood here; known are {known}.");
 
     /// <summary>No spot named.</summary>
     public static Fault WhichSpot { get; } = new("spot", "a designator such as U1", "Which spot does it belong to? Begin with its letter and number, as in U1 width.");
 
     /// <summary>No name of the length.</summary>
-    public static Fault WhichLength(string spot) => new("what", "which length, such as width", $"Which length of {spot} is it? Write, for example, {spot} width.");
+    public static Fault WhichLength(string spot) => new("what", "which length, such as width", $"Which length of {Showing.Shown.Briefly(spot)} is it? Write, for example, {Showing.Shown.Briefly(spot)} width.");
 
     /// <summary>A measure where the name of the length belongs.</summary>
-    public static Fault NotItsName(string typed, string spot) => new("what", "which length, such as width", $"\"{typed}\" is how long something is; how long this is was just measured. Write which length it is, for example {spot} width.");
+    public static Fault NotItsName(string typed, string spot) => new("what", "which length, such as width", $"{Showing.Shown.Quoted(typed)} is how long something is; how long this is was just measured. Write which length it is, for example {Showing.Shown.Briefly(spot)} width.");
 
     /// <summary>Nothing typed at a point.</summary>
-    public static Fault BareSpot(string spot) => new("role", "what it is", $"What is it? Type a few words, or press Enter once more to set {spot} without any.");
+    public static Fault BareSpot(string spot) => new("role", "what it is", $"What is it? Type a few words, or press Enter once more to set {Showing.Shown.Briefly(spot)} without any.");
 
     /// <summary>A spot twice in one picture.</summary>
-    public static Fault AlreadyHere(string spot, string free) => new("spot", "a spot that is not yet pointed at in this picture", $"{spot} is already pointed at in this picture. Move it with M, or take the next free one, {free}.");
+    public static Fault AlreadyHere(string spot, string free) => new("spot", "a spot that is not yet pointed at in this picture", $"{Showing.Shown.Briefly(spot)} is already pointed at in this picture. Move it with M, or take the next free one, {free}.");
 
     /// <summary>Under the field of a watched folder.</summary>
     public const string WatchHint = "The whole path of the folder that the microscope writes to. What lands there comes in once it stays the same for two looks.";

@@ -45,29 +45,29 @@ public static class TraceSentences
     public static Fault NoPair(int points) => new("touch", "two points", points == 1 ? "Only one point is there, and no pair before it whose second point could stay: type both." : "Which points? There is no pair before this reading that could stay: type both.");
 
     /// <summary>Points without a reading.</summary>
-    public static Fault NoReading(IReadOnlyList<string> words) => new("touch", "a reading behind the points", $"What did the meter show for {Shown.Of(string.Join(" – ", words))}? Add beep, no beep, open, ohms or volts.");
+    public static Fault NoReading(IReadOnlyList<string> words) => new("touch", "a reading behind the points", $"What did the meter show for {Shown.Briefly(string.Join(" – ", words))}? Add beep, no beep, open, ohms or volts.");
 
     /// <summary>A rail's name where a reading should be.</summary>
-    public static Fault RailOrReading(string text) => new("touch", "a point, or a voltage as 3.3 V", $"Is \"{text}\" a rail's name or a voltage? Write a voltage as {text.Replace('V', '.').TrimEnd('.')} V; behind a rail's name the reading is missing.");
+    public static Fault RailOrReading(string text) => new("touch", "a point, or a voltage as 3.3 V", $"Is {Shown.Quoted(text)} a rail's name or a voltage? Write a voltage as {Shown.Briefly(text.Replace('V', '.').TrimEnd('.'))} V; behind a rail's name the reading is missing.");
 
     /// <summary>A bare number that is asked about.</summary>
-    public static Fault OhmsOrVolts(string text) => new("reading", "Ω or V behind the number", $"Is \"{text}\" ohms or volts? Write the unit, or choose what a bare number means.");
+    public static Fault OhmsOrVolts(string text) => new("reading", "Ω or V behind the number", $"Is {Shown.Quoted(text)} ohms or volts? Write the unit, or choose what a bare number means.");
 
     /// <summary>A reading in another unit.</summary>
-    public static Fault NeitherOhmsNorVolts(string text) => new("reading", "ohms or volts", $"\"{text}\" is neither ohms nor volts.");
+    public static Fault NeitherOhmsNorVolts(string text) => new("reading", "ohms or volts", $"{Shown.Quoted(text)} is neither ohms nor volts.");
 
     /// <summary>A reading as a range.</summary>
-    public static Fault ReadingIsNoRange(string text) => new("reading", "a value, with ± where it is in doubt", $"\"{text}\" is a range; a meter shows one value: write 3.3 V ± 0.1.");
+    public static Fault ReadingIsNoRange(string text) => new("reading", "a value, with ± where it is in doubt", $"{Shown.Quoted(text)} is a range; a meter shows one value: write 3.3 V ± 0.1.");
 
     /// <summary>A net without points.</summary>
-    public static Fault NoPoints(string net) => new("points", "at least one point", $"Which points are on {net}? Type them behind its name: {net}: U3.5 C4.1.");
+    public static Fault NoPoints(string net) => new("points", "at least one point", $"Which points are on {Shown.Briefly(net)}? Type them behind its name: {Shown.Briefly(net)}: U3.5 C4.1.");
 
     /// <summary>Not exactly one name behind a word.</summary>
-    public static Fault OneBehind(string word) => new(word, "one name", $"Behind \"{word}\" stands one name.");
+    public static Fault OneBehind(string word) => new(word, "one name", $"Behind {Shown.Quoted(word)} stands one name.");
 
     /// <summary>Commas as separators and perhaps as decimal marks.</summary>
     public static Fault CommasTwice(int line, string text) => new(
-        Line(line), "cells parted by semicolons or tabs", $"Line {Number(line)}: do the commas in \"{Shown.Of(text)}\" part the cells, or is one of them a decimal comma? Part the cells by semicolons or tabs.");
+        Line(line), "cells parted by semicolons or tabs", $"Line {Number(line)}: do the commas in {Shown.Quoted(text)} part the cells, or is one of them a decimal comma? Part the cells by semicolons or tabs.");
 
     /// <summary>Too large a paste.</summary>
     public static Fault TooManyLines(int lines, int most) => new("paste", $"at most {Number(most)} lines", $"{Number(lines)} lines are too many for one paste; at most {Number(most)} are read at once.");

@@ -49,6 +49,15 @@ public sealed class NamePageTests : RoomContext
     }
 
     [Fact]
+    public void What_is_not_known_of_a_spot_is_a_dash_with_words_to_hear()
+    {
+        var page = Page();
+        var cells = page.FindAll("tbody tr").First(row => row.QuerySelector("th a")!.TextContent.Trim() == "J2").QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()).ToList();
+        Assert.Equal(["–not read", "open", "–no verdict", "–not weighed", "–no grade", "–no date code read"], cells.Skip(2));
+        Assert.All(page.FindAll("tbody .unseen"), words => Assert.Equal("true", words.PreviousElementSibling!.GetAttribute("aria-hidden")));
+    }
+
+    [Fact]
     public void Nothing_ticked_is_a_sentence()
     {
         var page = Page();

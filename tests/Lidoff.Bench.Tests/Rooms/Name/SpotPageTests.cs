@@ -36,6 +36,44 @@ public sealed class SpotPageTests : RoomContext
         Assert.Empty(Stored<IdentityDecision>());
     }
 
+    // The browser puts back what was under way when the page was loaded again: the verdict with its candidate, then the reason.
+    [Fact]
+    public void A_verdict_under_way_is_open_again_for_the_candidate_it_was_about()
+    {
+        var page = Page("U1");
+        var second = page.FindAll("input[name=candidate]").Count > 1 ? Bench.View("d", dossier => SpotView.Of(dossier, "U1"))!.Candidates[1].Part : "";
+        Assert.NotEmpty(second);
+        Assert.Equal("", page.Find("input[type=hidden]").GetAttribute("value"));
+        On(page, "input[type=hidden]", e => e.Input("Reject " + second));
+        page.WaitForAssertion(() => Assert.Contains($"U1 is not {second}, because", page.Find("label[for=why]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("Reject " + second, page.Find("input[type=hidden]").GetAttribute("value"));
+        On(page, "#why", e => e.Input("its pins are one too few"));
+        On(page, "form:has(#why)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal((Verdict.Reject, second), Assert.Single(Stored<IdentityDecision>().Select(each => (each.Verdict, each.Part)))), Patience);
+        page.WaitForAssertion(() => Assert.Equal("", page.Find("input[type=hidden]").GetAttribute("value")), Patience);
+    }
+
+    [Theory]
+    [InlineData("Accept no such part")]
+    [InlineData("Burn nRF52832")]
+    [InlineData("7 nRF52832")]
+    [InlineData("")]
+    public void A_draft_that_belongs_to_no_candidate_opens_nothing(string draft)
+    {
+        var page = Page("U1");
+        On(page, "input[type=hidden]", e => e.Input(draft));
+        Assert.Empty(page.FindAll("#why"));
+    }
+
+    [Fact]
+    public void A_mark_with_alternatives_is_shown_with_them_wherever_it_is_told()
+    {
+        Bench.Set("d", "D", """{"kind":"mark","spot":"U2","lines":[[[["A",0.95]],[["E",0.475],["B",0.475]]],"W7"]}""");
+        Assert.Equal("AE|B/W7", Assert.Single(Bench.View("d", NameView.Of)!.Spots).Mark);
+        Assert.Equal("AE|B/W7", Assert.Single(Bench.View("d", dossier => dossier.Model.Identity("U2").Evidence.Told)!, told => told.Evidence == "mark").Says);
+        Assert.Equal("mark on U2: AE|B/W7.", Lidoff.Weighing.Becauses.EntryWords.Say(Assert.Single(Stored<Lidoff.Seeing.Kinds.MarkSighting>())));
+    }
+
     [Fact]
     public void In_no_list_is_a_verdict_like_any_other()
     {

@@ -31,6 +31,15 @@ public sealed class MarkTypedTests
         Assert.False(mark.Lines[1].IsLattice);
     }
 
+    [Theory]
+    [InlineData("N5|S2/LOT")]
+    [InlineData("CIAAE|B0")]
+    [InlineData("8|_2_")]
+    [InlineData("8|B|6?")]
+    [InlineData("A|||B0")]
+    [InlineData("8|BX//Y")]
+    public void What_was_typed_is_shown_again_as_it_was_typed(string typed) => Assert.Equal(typed, Stored(typed).Written);
+
     [Fact]
     public void By_order_each_next_is_half_as_likely_as_the_one_before()
     {

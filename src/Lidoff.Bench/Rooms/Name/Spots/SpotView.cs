@@ -124,7 +124,7 @@ public sealed record SpotView(
         // The newest reading of each specimen; which of them counts for the belief, the model says.
         var newest = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).GroupBy(each => each.Specimen, StringComparer.Ordinal)
             .OrderBy(group => group.Key, NaturalOrder.Instance).Select(group => group.Last()).ToList();
-        return [.. newest.Select(mark => new VariantRow(mark.Specimen, mark.Id, mark.Value.Lines, newest.Any(other => other.Value.Text != mark.Value.Text)))];
+        return [.. newest.Select(mark => new VariantRow(mark.Specimen, mark.Id, mark.Value.Lines, newest.Any(other => other.Value.Written != mark.Value.Written)))];
     }
 
     private static IEnumerable<MeasuredRow> Measurements(OpenDossier dossier, string spot)

@@ -77,7 +77,7 @@ public sealed record PictureView(
 
     private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here)
     {
-        var marks = view.Live<MarkSighting>().GroupBy(mark => mark.Value.Spot, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Last().Value.Text, StringComparer.Ordinal);
+        var marks = view.Live<MarkSighting>().GroupBy(mark => mark.Value.Spot, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Last().Value.Written, StringComparer.Ordinal);
         foreach (var spot in view.Live<SpotSighting>().Where(each => here(each.Value.Picture)))
         {
             var value = spot.Value;
