@@ -59,6 +59,8 @@ public sealed class LivePageTests : BunitContext
         bench.Set("brindle", "");
         var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
         page.WaitForAssertion(() => Assert.Contains("1 entry", page.Markup, StringComparison.Ordinal));
+        // Its tables load beside it; what breaks in this test is looking again, not the first look.
+        Still(page);
         bench.Breaks = "database is locked";
         Assert.True(SpinWait.SpinUntil(() => { lock (logged) return logged.Contains("database is locked"); }, TimeSpan.FromSeconds(10)));
         bench.Breaks = null;
@@ -73,13 +75,7 @@ public sealed class LivePageTests : BunitContext
         var page = Render<DossierPage>(p => p.Add(d => d.Name, "brindle"));
         page.WaitForAssertion(() => Assert.Contains("1 entry", page.Markup, StringComparison.Ordinal));
         // Its tables load beside it; what is counted begins when all of it is still.
-        int drawn;
-        do
-        {
-            drawn = page.RenderCount;
-            Thread.Sleep(500);
-        }
-        while (drawn != page.RenderCount);
+        var drawn = Still(page);
         // The list beside it tells that the move was seen.
         var list = Render<DossiersPage>();
         list.WaitForAssertion(() => Assert.Contains("/dossiers/brindle", list.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
@@ -93,5 +89,18 @@ public sealed class LivePageTests : BunitContext
     {
         base.Dispose(disposing);
         if (disposing) bench.Dispose();
+    }
+
+    // Waits until nothing was drawn for half a second, and hands back how often it was until then.
+    private static int Still(IRenderedComponent<DossierPage> page)
+    {
+        int drawn;
+        do
+        {
+            drawn = page.RenderCount;
+            Thread.Sleep(500);
+        }
+        while (drawn != page.RenderCount);
+        return drawn;
     }
 }
