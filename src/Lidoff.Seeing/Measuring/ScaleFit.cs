@@ -14,6 +14,10 @@ public sealed class ScaleFit
     // A clean picture is called warped once in five hundred; below that the references are averaged.
     private const double OnceInFiveHundred = 2.878;
 
+    // Short of that, references further apart than chance brings them once in fifty are averaged with the scatter they show:
+    // two that differ by three times their doubts must not make the scale better known than either alone.
+    private const double OnceInFifty = 2.054;
+
     // Heights are typed from drawings or estimated by eye: standard uncertainty as a share of the height difference.
     private const double HeightSpread = 0.05;
 
@@ -43,7 +47,7 @@ public sealed class ScaleFit
         this.distance = distance;
         this.meanHeight = meanHeight;
         var factors = references.Select(reference => PictureShape.Factors(reference.From, reference.To, frame)).ToList();
-        var limit = MisfitLimit(references.Count - 1);
+        var limit = MisfitLimit(references.Count - 1, OnceInFiveHundred);
         var chosen = (Shape: PictureShape.Square, Fits: Fit(PictureShape.Square, factors, 0));
         if (BestMisfit(chosen.Fits) > limit)
         {
@@ -51,6 +55,11 @@ public sealed class ScaleFit
             var believed = warped.Count > 0 && !(references.Count == 2 && Spread() > BelievableWarp);
             Disagrees = !believed;
             chosen = believed ? warped.MaxBy(candidate => Evidence(candidate.Fits)) : (PictureShape.Square, Fit(PictureShape.Square, factors, Between(factors)));
+        }
+        else if (BestMisfit(chosen.Fits) > MisfitLimit(references.Count - 1, OnceInFifty))
+        {
+            Scattered = true;
+            chosen = (PictureShape.Square, Fit(PictureShape.Square, factors, Between(factors)));
         }
 
         shape = chosen.Shape;
@@ -71,6 +80,9 @@ public sealed class ScaleFit
 
     /// <summary>True when the references contradict one another and nothing about camera or lens settles it.</summary>
     public bool Disagrees { get; }
+
+    /// <summary>True when the references lie so far apart that their own scatter was taken into the doubt, though not so far that one must be wrong.</summary>
+    public bool Scattered { get; }
 
     /// <summary>Relative difference of the scale between the two directions where it is largest and smallest.</summary>
     public double AxesDifference => 2 * Length(1, 2);
@@ -211,12 +223,12 @@ public sealed class ScaleFit
 
     private static double BestMisfit(IReadOnlyList<(double Weight, double CameraMm, ShapeFit Fit)> fits) => fits.Min(fit => fit.Fit.Misfit);
 
-    /// <summary>χ² that a clean picture passes once in five hundred (Wilson and Hilferty's approximation).</summary>
-    private static double MisfitLimit(int degrees)
+    /// <summary>χ² that a clean picture passes as seldom as a normal value passes <paramref name="rarity"/> (Wilson and Hilferty's approximation).</summary>
+    private static double MisfitLimit(int degrees, double rarity)
     {
         if (degrees == 0) return double.PositiveInfinity;
         var spread = 2.0 / (9 * degrees);
-        var root = 1 - spread + (OnceInFiveHundred * Math.Sqrt(spread));
+        var root = 1 - spread + (rarity * Math.Sqrt(spread));
         return degrees * root * root * root;
     }
 

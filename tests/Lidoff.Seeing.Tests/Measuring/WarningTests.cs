@@ -51,6 +51,19 @@ public sealed class WarningTests
     }
 
     [Fact]
+    public void Two_known_lengths_three_doubts_apart_make_the_scale_no_better_known()
+    {
+        // Clicked in a photograph of a real board: four pins in 2.54 mm pitch, and four leads in the 1.27 mm pitch of their package's
+        // standard, farther from the camera. The leads' own 3.81 mm must lie in what is measured along them.
+        var pins = Measured.Reference(2484.6, 714.1, 2490.4, 1045.2, 7.62, 0.1);
+        var leads = Measured.Reference(1869.4, 1485.1, 1878, 1639.9, 3.81, 0.05);
+        var again = new TargetLength("t", new(1869.4, 1485.1), new(1878, 1639.9));
+        var both = Measured.One([pins, leads], again, click: 1.4);
+        Assert.InRange(3.81, both.LowMm, both.HighMm);
+        Assert.True(both.UMm / both.ValueMm > Measured.One([pins], again, click: 1.4).UMm / Measured.One([pins], again, click: 1.4).ValueMm);
+    }
+
+    [Fact]
     public void Two_directions_that_differ_by_a_tenth_are_a_wrong_height_or_length_and_not_a_slant()
     {
         // A row of leads on the board across, and a pin header's tips 9 mm higher down: no camera is held at 25°.
