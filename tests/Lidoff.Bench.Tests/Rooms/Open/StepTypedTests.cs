@@ -21,6 +21,19 @@ public sealed class StepTypedTests
     }
 
     [Theory]
+    [InlineData("unplug it C1=1.30g ± 0.02 4min", 0.02)]
+    [InlineData("unplug it C1=1.30 g ±0.02 4min", 0.02)]
+    [InlineData("unplug it 4min C1=1.30 +- 0.02 g", 0.02)]
+    [InlineData("unplug it C1=1.30 g 4min", null)]
+    public void The_doubt_of_a_mass_goes_with_the_mass_and_not_into_the_words(string typed, double? doubt)
+    {
+        var step = StepTyped.Read(typed).Value;
+        Assert.Equal("unplug it", step.Does);
+        Assert.Equal(4, step.Minutes);
+        Assert.Equal(new MassTyped("C1", 1.3, doubt), Assert.Single(step.Masses));
+    }
+
+    [Theory]
     [InlineData("lift the lid 2 h", "lift the lid", 120.0)]
     [InlineData("lift the lid for 12 min", "lift the lid", 12.0)]
     [InlineData("lift the lid 1,5min", "lift the lid", 1.5)]

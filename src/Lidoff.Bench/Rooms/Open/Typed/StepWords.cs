@@ -47,13 +47,30 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
             open = null;
             // An act is one word, and a time or a mass ends where it ends.
             if (sign == 'T') yield return new(Time, word + " " + words[++i], word + " " + words[i]);
-            else if (sign is Time or Mass) yield return new(sign, word, word);
+            else if (sign == Mass)
+            {
+                var whole = string.Join(' ', words[i..(i = MassEnd(words, i))]);
+                i--;
+                yield return new(sign, whole, whole);
+            }
+            else if (sign == Time) yield return new(sign, word, word);
             else if (sign == '#') yield return new(sign, word[1..], word);
             else open = new(sign, word[1..], word);
         }
 
         if (open is not null) yield return open;
     }
+
+    /// <summary>The place behind the mass that begins at <paramref name="at"/>: its unit and its doubt are words of their own in "B1=3.61 g ± 0.01".</summary>
+    private static int MassEnd(string[] words, int at)
+    {
+        var next = BehindUnit(words, at + 1);
+        if (next < words.Length && words[next].Length > 1 && words[next][0] == '±') return BehindUnit(words, next + 1);
+        return next + 1 < words.Length && words[next] is "±" or "+-" or "+/-" && char.IsAsciiDigit(words[next + 1][0]) ? BehindUnit(words, next + 2) : next;
+    }
+
+    private static int BehindUnit(string[] words, int next) =>
+        next < words.Length && char.IsAsciiDigit(words[next - 1][^1]) && words[next] is "g" or "mg" or "kg" ? next + 1 : next;
 
     private static StepWords Onto(StepWords? open, string text, string raw) =>
         open is null ? new(' ', text, raw) : open with { Text = (open.Text + " " + text).Trim(), Raw = open.Raw + " " + raw };
