@@ -16,6 +16,8 @@ internal sealed class UnitBehindNumber(string whole, Unit? expected, string wher
             return Fits(inside);
         }
 
+        // What a field prints beside itself it takes back, also where a unit begins with a digit (1/h).
+        if (inside is null && expected is not null && rest == expected.Symbol) return expected;
         if (expected is not null && BarePrefix(rest, expected) is { } prefixed) return prefixed;
         if (expected is null && rest.Length == 1 && rest[0] is 'k' or 'M' or 'G' && SiPrefix.Exponent(rest[0]) is { } exponent) return new Unit("1", Dimension.None, PowersOfTen.Of(exponent));
         if (UnusualRest(rest) is { } fault) return fault;

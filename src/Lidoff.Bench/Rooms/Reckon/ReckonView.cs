@@ -15,7 +15,7 @@ namespace Lidoff.Bench.Rooms.Reckon;
 /// <param name="Numbers">In natural order.</param>
 /// <param name="Lengths">In natural order.</param>
 /// <param name="References">What inputs may be bound to.</param>
-/// <param name="Free">The first designator that is not taken.</param>
+/// <param name="Free">The first designator that neither a number nor a spot bears.</param>
 /// <param name="Questions">The questions on the board, which a number may answer.</param>
 public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<string> References, string Free, ValueList<QuestionAsked> Questions)
 {
@@ -26,12 +26,15 @@ public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRo
     public static ReckonView Of(OpenDossier dossier)
     {
         var names = ReckoningNames.Of(dossier.Session.View);
-        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], FreeName.Of("R", names), Asked(dossier));
+        return new([.. names.Select(name => Number(dossier, name))], [.. Measured(dossier)], [.. NumberReferences.Of(dossier.Session.View)], FreeName.Of("R", names.Concat(Spots(dossier))), Asked(dossier));
     }
 
     /// <summary>The questions on the board.</summary>
     public static ValueList<QuestionAsked> Asked(OpenDossier dossier) =>
         [.. dossier.Session.View.Newest<QuestionAsked>(question => question.Question).Select(question => question.Value).Where(question => !question.Dropped)];
+
+    // A resistor R1 on the board and a number R1 beside it are told apart by nobody who reads "R1: measure …".
+    private static IEnumerable<string> Spots(OpenDossier dossier) => dossier.Session.View.Live<SpotSighting>().Select(spot => spot.Value.Spot);
 
     /// <summary>One bound number as the list and its own page head it.</summary>
     public static NumberRow Number(OpenDossier dossier, string name)

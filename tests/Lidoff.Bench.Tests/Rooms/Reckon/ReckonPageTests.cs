@@ -54,6 +54,24 @@ public sealed class ReckonPageTests : RoomContext
         Assert.Empty(Stored<ReckonBinding>());
     }
 
+    [Fact]
+    public void A_number_does_not_take_the_name_of_a_resistor_and_takes_its_unit_as_the_field_prints_it()
+    {
+        Bench.Set("d", "D", """{"kind":"spot","spot":"R1","role":"resistor"}""");
+        var page = Page();
+        On(page, "#calculation", e => e.Input("runtime"));
+        On(page, "form:has(#calculation)", e => e.Submit());
+        page.WaitForElement("#in-capacity", Patience);
+        On(page, "#in-capacity", e => e.Input("100 mAh"));
+        On(page, "#in-sleep_current", e => e.Input("1 mA"));
+        On(page, "#in-event_charge", e => e.Input("0 µC"));
+        On(page, "#in-event_rate", e => e.Input("12 1/h ± 2"));
+        On(page, "form:has(.preview)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal("R2", Assert.Single(Stored<ReckonBinding>()).Reckoning), Patience);
+        // 100 mAh at 1 mA are a hundred hours.
+        page.WaitForAssertion(() => Assert.Contains("100", page.Find(".numbers .headline").TextContent, StringComparison.Ordinal), Patience);
+    }
+
     private QuestionAsked Asked() => Bench.View("d", dossier => dossier.Session.View.Newest<QuestionAsked>(question => question.Question).Single().Value)!;
 
     [Fact]
