@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Lidoff.Opening.Kinds;
 
 /// <summary>One way the device behaves before it is opened; its name is the name of a state of the energy model.</summary>
@@ -9,4 +11,15 @@ namespace Lidoff.Opening.Kinds;
 /// <param name="CurrentUa">Current drawn in it, µA; negative while it charges.</param>
 /// <param name="UUa">Standard uncertainty of the current, µA; null when no current was given or no doubt stated.</param>
 public sealed record StateSighting(
-    string Name, string Says, string Lights, string Buttons, double? LastsS, double? CurrentUa, double? UUa);
+    string Name, string Says, string Lights, string Buttons, double? LastsS, double? CurrentUa, double? UUa)
+{
+    // From here on thousands of microamperes read worse than milliamperes.
+    private const double Milli = 1000;
+
+    /// <summary>The current in the unit a person would use: "6.1 ± 0.4 µA", "85 ± 4 mA"; empty where none was given.</summary>
+    public string Current => CurrentUa is not { } current ? "" : Math.Abs(current) >= Milli ? With(current / Milli, UUa / Milli, "mA") : With(current, UUa, "µA");
+
+    private static string With(double value, double? u, string unit) => u is > 0 ? $"{Number(value)} ± {Number(u.Value)} {unit}" : $"{Number(value)} {unit}";
+
+    private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−');
+}

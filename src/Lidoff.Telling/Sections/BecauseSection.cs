@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Grading;
 using Lidoff.Telling.Documents;
@@ -37,17 +38,22 @@ public sealed class BecauseSection : IReportSection
 
         if (value.Because.Count > 0) blocks.Add(new Listing([.. value.Because.Select(said => (IReadOnlyList<Inline>)[new TextRun(said)])]));
         if (value.Source.Length > 0) blocks.Add(Paragraph.Of("Formula: " + value.Source));
-        if (value.RestsOn.Count > 0) blocks.Add(new Paragraph(Entries(value.RestsOn)));
+        if (value.RestsOn.Count > 0) blocks.Add(new Paragraph(Entries(value.RestsOn, context)));
         return new(ReportContext.Anchor(value.Reference), value.Says, blocks);
     }
 
-    private static List<Inline> Entries(ValueList<EntryId> ids)
+    /// <summary>Each entry by its kind, counted where a kind comes again; its hash stands at the entry itself, where a reader can use it.</summary>
+    private static List<Inline> Entries(ValueList<EntryId> ids, ReportContext context)
     {
+        var wanted = ids.ToHashSet();
+        var kinds = context.View.Entries.Where(folded => wanted.Contains(folded.Entry.Id)).Select(folded => (folded.Entry.Id, folded.Entry.Kind)).ToList();
         List<Inline> inlines = [new TextRun("Rests on ")];
-        for (var i = 0; i < ids.Count; i++)
+        for (var i = 0; i < kinds.Count; i++)
         {
+            var (id, kind) = kinds[i];
             if (i > 0) inlines.Add(new TextRun(", "));
-            inlines.Add(new LinkRun(ids[i].Hex[..12], ReportContext.Anchor(ids[i]), LinkKind.Anchor));
+            var name = kinds.Count(other => other.Kind == kind) == 1 ? kind : string.Create(CultureInfo.InvariantCulture, $"{kind} {kinds.Take(i + 1).Count(other => other.Kind == kind)}");
+            inlines.Add(new LinkRun(name, ReportContext.Anchor(id), LinkKind.Anchor));
         }
 
         inlines.Add(new TextRun("."));

@@ -26,8 +26,8 @@ public sealed class OpeningSection : IReportSection
         {
             blocks.Add(Table(
                 "Before it was opened",
-                ["State", "What it does", "Lights", "Buttons", "Current, µA"],
-                states.Select(each => new[] { each.Value.Name, each.Value.Says, each.Value.Lights, each.Value.Buttons, Microamperes(each.Value) }),
+                ["State", "What it does", "Lights", "Buttons", "Current"],
+                states.Select(each => new[] { each.Value.Name, Joined(each.Value.Says, Lasts(each.Value)), each.Value.Lights, each.Value.Buttons, each.Value.Current }),
                 4));
         }
 
@@ -50,7 +50,8 @@ public sealed class OpeningSection : IReportSection
                 3));
         }
 
-        if (cells.Count > 0) blocks.Add(Lines(cells.Select(each => Cell(each.Value))));
+        var facts = cells.Select((each, i) => Cell(Outlived(each, cells.Skip(i + 1)))).Where(line => line.Length > 0).ToList();
+        if (facts.Count > 0) blocks.Add(Lines(facts));
         return blocks.Count == 0 ? null : new("opening", "The specimens and how they were opened", blocks);
     }
 
@@ -63,6 +64,10 @@ public sealed class OpeningSection : IReportSection
     private static string Specimen(SpecimenSighting specimen) =>
         $"Specimen {Joined(specimen.Specimen, specimen.Revision)}{(specimen.Says.Length > 0 ? ": " + specimen.Says : "")}{(specimen.MassG is { } mass ? $"; {Number(mass)} ± {Number(specimen.UG)} g" : "")}.";
 
+    /// <summary>The sighting without what a later one of the same cell says anew: that it was connected, then not, would read as both.</summary>
+    private static CellSighting Outlived(Evidence.Folding.Sighting<CellSighting> cell, IEnumerable<Evidence.Folding.Sighting<CellSighting>> later) =>
+        later.Any(other => other.Value.Connected is not null && other.Value.Spot == cell.Value.Spot && other.Specimen == cell.Specimen) ? cell.Value with { Connected = null } : cell.Value;
+
     private static string Cell(CellSighting cell)
     {
         var facts = new List<string>();
@@ -71,9 +76,9 @@ public sealed class OpeningSection : IReportSection
         if (cell.Ohms is { } ohms) facts.Add($"{Number(ohms)} Ω inside");
         if (cell.Mm.Count > 0) facts.Add($"{string.Join(" × ", cell.Mm.Select(mm => Number(mm)))} mm, each ± {Number(cell.UMm)}");
         if (cell.Wires is { } wires) facts.Add($"{Number(wires)} wires");
-        if (cell.Connected is { } connected) facts.Add(connected ? "still connected" : "disconnected");
+        if (cell.Connected is { } connected) facts.Add(connected ? "connected when last noted" : "disconnected when last noted");
         if (cell.Damaged is { } damaged) facts.Add(damaged ? "damaged" : "not damaged");
-        return $"The cell{(cell.Spot.Length > 0 ? " " + cell.Spot : "")}: {string.Join("; ", facts)}.";
+        return facts.Count == 0 ? "" : $"The cell{(cell.Spot.Length > 0 ? " " + cell.Spot : "")}: {string.Join("; ", facts)}.";
     }
 
     private static Listing Lines(IEnumerable<string> lines) => new([.. lines.Select(line => (IReadOnlyList<Inline>)[new TextRun(line)])]);
@@ -84,8 +89,8 @@ public sealed class OpeningSection : IReportSection
         [.. rows.Select(row => (IReadOnlyList<IReadOnlyList<Inline>>)[.. row.Select(cell => (IReadOnlyList<Inline>)[new TextRun(cell)])])],
         new HashSet<int> { numberColumn });
 
-    private static string Microamperes(StateSighting state) => state.CurrentUa is not { } current ? ""
-        : state.UUa is { } u ? Number(current) + " ± " + Number(u) : Number(current);
+    private static string Lasts(StateSighting state) => state.LastsS is not { } seconds ? ""
+        : seconds >= 3600 ? $"lasts {Number(seconds / 3600)} h" : seconds >= 60 ? $"lasts {Number(seconds / 60)} min" : $"lasts {Number(seconds)} s";
 
     private static string Joined(params string[] words) => string.Join(", ", words.Where(word => word.Length > 0));
 

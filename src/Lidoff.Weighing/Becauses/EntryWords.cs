@@ -46,7 +46,7 @@ public static class EntryWords
         RailDrawn rail => $"rail {rail.Rail}{Rail(rail)}.",
         PadSighting pad => $"pad {pad.Point.Text}{Colon(pad.Name)}.",
         SpecimenSighting specimen => $"specimen {specimen.Specimen}{Colon(specimen.Says)}.",
-        StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.CurrentUa is { } current ? Text($", {current:0.######}{Doubt(state.UUa)} µA") : "")}.",
+        StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.Current.Length > 0 ? ", " + state.Current : "")}.",
         StepSighting step => $"step: {step.Does}{(step.Destroys.Length > 0 ? "; destroyed " + step.Destroys : "")}.",
         StepPlanned plan => $"plan {plan.Plan}{Colon(plan.Does)}{(plan.Dropped ? ", dropped" : "")}.",
         BenchLeft left => $"bench left{Colon(left.InHand)}.",

@@ -20,7 +20,10 @@ public sealed partial class ReportSectionsTests : IDisposable
         """{"kind":"length","spot":"U1","what":"long side","mm":6.02,"u_mm":0.02,"instrument":"calliper"}""",
         """{"kind":"length","spot":"U1","what":"long side","mm":6.6,"u_mm":0.02,"instrument":"ruler"}""",
         """{"kind":"question","question":"Q1","text":"Which radio is it?","ties":["part:U1"]}""",
-        """{"kind":"question","question":"Q2","text":"How long does it run?"}""");
+        """{"kind":"question","question":"Q2","text":"How long does it run?"}""",
+        """{"kind":"cell","connected":true,"volts":3.9}""",
+        """{"kind":"cell","connected":false}""",
+        """{"kind":"state","name":"idle","says":"dark","current_ua":85000,"u_ua":4000,"lasts_s":28800}""");
 
     public void Dispose() => bench.Dispose();
 
@@ -31,6 +34,25 @@ public sealed partial class ReportSectionsTests : IDisposable
         var rows = Rows("questions");
         Assert.StartsWith("Which radio is it? Q1 nRF52832", rows[1], StringComparison.Ordinal);
         Assert.Contains("How long does it run? Q2 open", rows[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cell_is_told_as_it_was_last_and_a_current_in_the_unit_of_its_size()
+    {
+        var html = Plain(Section("opening"));
+        Assert.Contains("The cell: 3.9 ± 0.01 V at its wires.", html, StringComparison.Ordinal);
+        Assert.Contains("The cell: disconnected when last noted.", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("The cell: connected", html, StringComparison.Ordinal);
+        Assert.Contains("dark, lasts 8 h", html, StringComparison.Ordinal);
+        Assert.Contains("85 ± 4 mA", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_figure_names_what_it_rests_on_by_kind_and_not_by_hash()
+    {
+        var html = Plain(Section("because"));
+        Assert.Contains("Rests on length 1, length 2.", html, StringComparison.Ordinal);
+        Assert.DoesNotMatch("Rests on [^.]*[0-9a-f]{12}", html);
     }
 
     [Fact]
