@@ -32,6 +32,9 @@ public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSou
         return await Seated(() => tiles.Jpeg(level, x, y) is { Ok: true } tile ? new PictureBytes(tile.Value, "image/jpeg") : null, stop).ConfigureAwait(false);
     }
 
+    /// <summary>What the job is called that makes a picture's tiles.</summary>
+    public static string JobName(string sha256) => "tiles of " + sha256[..12];
+
     /// <inheritdoc/>
     public void Dispose() => seats.Dispose();
 
@@ -41,7 +44,7 @@ public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSou
     private async Task<TileSource?> Pyramid(string sha256, CancellationToken stop)
     {
         if (Header(sha256) is not { } header) return null;
-        var job = pyramids.GetOrAdd(sha256, _ => new(() => desk.Start<TileSource>("tiles", report => Task.Run(() =>
+        var job = pyramids.GetOrAdd(sha256, _ => new(() => desk.Start<TileSource>(JobName(sha256), report => Task.Run(() =>
             TilePyramid.Make(workspace.Files.PathOf(sha256), sha256[..12], header, sha256, workspace.CacheFolder, report))))).Value;
         var made = await job.Result.WaitAsync(stop).ConfigureAwait(false);
         return made.TryValue(out var tiles) ? tiles : null;

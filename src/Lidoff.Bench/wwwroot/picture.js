@@ -60,6 +60,11 @@ class Viewer {
     if (this.thumbs) this.picture(`/thumbs/${this.sha256}/1280`, (image) => { this.whole = image; });
     else this.picture(`/files/${this.sha256}`, (image) => { this.whole = image; });
     this.sized();
+    if (!this.whole) {
+      this.waits = this.stage.appendChild(document.createElement('p'));
+      this.waits.className = 'waits';
+      this.waits.textContent = 'Making the picture small enough to show; a large one takes a few seconds.';
+    }
     if (!this.thumbs) return;
     try {
       const answer = await fetch(`/tiles/${this.sha256}`, { signal: this.gone.signal });
@@ -70,7 +75,7 @@ class Viewer {
 
   picture(address, then) {
     const image = new Image();
-    image.onload = () => { then(image); this.draw(); };
+    image.onload = () => { this.waits?.remove(); then(image); this.draw(); };
     image.src = address;
   }
 
@@ -380,6 +385,7 @@ class Viewer {
       out.push(...this.measure(x1, y1, x2, y2, l.sort, l.words, l.on));
     }
     out.push(...this.labels());
+    out.push(...this.bar());
     for (let i = 1; i < this.points.length; i += 1) {
       const [a, b] = [this.on(...this.points[i - 1]), this.on(...this.points[i])];
       out.push(...this.measure(...a, ...b, 'pending', '', true));
@@ -409,6 +415,19 @@ class Viewer {
       made.push(el('text', { x, y, class: 'words', 'text-anchor': anchor }, words));
     }
     return made;
+  }
+
+  // A bar of a round length, at most a quarter of the window.
+  bar() {
+    const px = this.overlay.pxPerMm * this.scale;
+    const most = (0.25 * this.box.width) / px;
+    if (!(most > 0 && Number.isFinite(most))) return [];
+    const ten = 10 ** Math.floor(Math.log10(most));
+    const mm = [5, 2, 1].map((times) => times * ten).find((length) => length <= most * 1.000001) ?? ten;
+    const words = mm < 0.9995 ? `${Number((mm * 1000).toPrecision(6))} µm` : mm < 999.5 ? `${Number(mm.toPrecision(6))} mm` : `${Number((mm / 1000).toPrecision(6))} m`;
+    const [long, x, y] = [mm * px, (this.box.width - mm * px) / 2, this.box.height - 18];
+    const d = `M${x} ${y - 7}V${y + 7}M${x} ${y}H${x + long}M${x + long} ${y - 7}V${y + 7}`;
+    return [el('path', { d, class: 'bar under' }), el('path', { d, class: 'bar' }), el('text', { x: x + long / 2, y: y - 12, class: 'words scalebar', 'text-anchor': 'middle' }, words + (this.overlay.doubt ?? ''))];
   }
 
   target(x, y, sort) {

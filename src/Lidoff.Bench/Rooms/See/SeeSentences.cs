@@ -53,6 +53,9 @@ public static class SeeSentences
     /// <summary>The line to type on is there.</summary>
     public const string TypeNow = "Type it and press Enter; Esc leaves it.";
 
+    /// <summary>A large picture for the first time.</summary>
+    public const string MakingTiles = "Coarse for now: its tiles are being made.";
+
     /// <summary>No scale.</summary>
     public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";
 

@@ -19,6 +19,9 @@ public sealed class LayeredLayout
     /// <summary>Widest words of a box.</summary>
     public const double WidestWords = 200;
 
+    /// <summary>Most lines of one text in a box, its name aside.</summary>
+    public const int MostLines = 3;
+
     /// <summary>Widest words on a line.</summary>
     public const double WidestLabel = 110;
 
@@ -207,7 +210,7 @@ public sealed class LayeredLayout
     internal static string LabelOf(DiagramLink link) => WordsWidth.Cut(link.Label, LabelSize, WidestLabel);
 
     /// <summary>The words of a box as they are drawn.</summary>
-    internal static IReadOnlyList<string> WordsOf(DiagramBox box) => [.. box.Words.Select(words => WordsWidth.Cut(words, WordSize, WidestWords))];
+    internal static IReadOnlyList<string> WordsOf(DiagramBox box) => [.. box.Words.SelectMany((words, i) => WordsWidth.Lines(words, WordSize, WidestWords, i == 0 ? 1 : MostLines))];
 
     /// <summary>Baseline of a box's line of words, from its top.</summary>
     internal static double Baseline(int line) => Padding + (Line * line) + WordSize;
@@ -233,7 +236,7 @@ public sealed class LayeredLayout
 
         public double Width => box is null ? 0 : WordsOf(box).Select(words => WordsWidth.Of(words, WordSize)).DefaultIfEmpty(0).Max() + (2 * Padding);
 
-        public double Height => box is null ? PassHeight : Math.Max((2 * Padding) + (Line * Math.Max(1, box.Words.Count)), PortGap * (Math.Max(Out, In) + 1));
+        public double Height => box is null ? PassHeight : Math.Max((2 * Padding) + (Line * Math.Max(1, WordsOf(box).Count)), PortGap * (Math.Max(Out, In) + 1));
 
         public double PortY(int port, int ports) => box is null ? Y + (PassHeight / 2) : Y + (Height * (port + 1) / (ports + 1));
     }

@@ -28,6 +28,32 @@ public static class WordsWidth
         return text[..kept].TrimEnd() + "…";
     }
 
+    /// <summary>The words on up to so many lines, parted between words where they can be; what does not fit on the last is cut.</summary>
+    public static IReadOnlyList<string> Lines(string text, double size, double most, int lines)
+    {
+        var made = new List<string>();
+        var rest = text;
+        while (made.Count + 1 < lines && Of(rest, size) > most)
+        {
+            var at = rest.LastIndexOf(' ', Math.Min(rest.Length - 1, Fitting(rest, size, most)));
+            // A word that is wider than the line is cut at the end, not in its middle.
+            if (at <= 0) break;
+            made.Add(rest[..at]);
+            rest = rest[(at + 1)..];
+        }
+
+        made.Add(Cut(rest, size, most));
+        return made;
+    }
+
+    // How many letters fit.
+    private static int Fitting(string text, double size, double most)
+    {
+        var kept = text.Length;
+        while (kept > 0 && Of(text[..kept], size) > most) kept--;
+        return kept;
+    }
+
     private static double Em(char c) => c switch
     {
         'm' or 'w' or 'M' or 'W' or '@' or '%' or '…' => 1.12,

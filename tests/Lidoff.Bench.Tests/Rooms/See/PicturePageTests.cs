@@ -4,6 +4,7 @@ using Lidoff.Bench.Rooms.See.Viewing;
 using Lidoff.Bench.Tests.Looking;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
+using Lidoff.Evidence.Working;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Rendering;
 using Microsoft.Extensions.DependencyInjection;
@@ -95,6 +96,57 @@ public sealed class PicturePageTests : RoomContext
         page.WaitForAssertion(() => Assert.Contains("U1 is already pointed at in this picture. Move it with M, or take the next free one, U2.", page.Find(".fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("U1 again", page.Find("form.entry input").GetAttribute("value"));
         Assert.Equal(sha256, Assert.Single(Stored<SpotSighting>()).Picture);
+    }
+
+    [Fact]
+    public void A_body_says_what_its_sides_come_to_before_it_is_stored()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        Put(page, "body", 10, 10, 10, 50, 90, 50);
+        // 40 px at 20 px/mm are 2 mm, 80 px are 4 mm.
+        page.WaitForAssertion(() => Assert.Equal([2, 4], page.FindAll(".found .n").Select(side => Math.Round(double.Parse(side.TextContent.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 1))), Patience);
+        Assert.All(page.FindAll(".found .n"), side => Assert.Matches(@"^\d\.\d+ ± 0\.\d+ mm$", side.TextContent));
+        Assert.Empty(Stored<LengthSighting>());
+    }
+
+    [Fact]
+    public void Without_a_scale_a_body_says_that_lengths_come_later()
+    {
+        var page = Page(out _);
+        Put(page, "body", 10, 10, 10, 50, 90, 50);
+        page.WaitForAssertion(() => Assert.Contains(SeeSentences.NoScaleYet, page.Find("[data-pin]").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task While_tiles_are_made_the_page_says_so_and_how_far_it_is()
+    {
+        var page = Page(out var sha256);
+        Assert.Empty(page.FindAll(".making"));
+        var (desk, go) = (Services.GetRequiredService<JobDesk>(), new TaskCompletionSource());
+        var job = desk.Start<string>(Lidoff.Bench.Data.WorkspaceTiles.JobName(sha256), async report =>
+        {
+            report.Say(40, 100, "");
+            await go.Task;
+            return "";
+        });
+        page.WaitForAssertion(() => Assert.Contains("its tiles are being made", page.Find(".making").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Equal("0.4", page.Find(".making progress").GetAttribute("value")), Patience);
+        go.SetResult();
+        await job.Result;
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".making")), Patience);
+    }
+
+    [Fact]
+    public void Who_looks_on_gets_a_scale_bar_with_its_doubt_where_the_eye_could_tell()
+    {
+        // 100 px are 5 mm, so 20 px are 1 mm. With 0.25 mm of doubt that is 5 %, and the clicks add little beside it.
+        Page(out var sha256, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5,"u_mm":0.25}""");
+        var view = Bench.View("d", dossier => PictureView.Of(dossier, sha256))!;
+        var (own, shown) = (StageOverlay.Of(view, ""), StageOverlay.Of(view, "", withLines: false));
+        Assert.Equal((null, ""), (own.PxPerMm, own.Doubt));
+        Assert.InRange(shown.PxPerMm!.Value, 19.99, 20.01);
+        Assert.Matches(@"^ ± 5(\.\d+)? %$", shown.Doubt);
+        Assert.Null(StageOverlay.Of(Bench.View("d", dossier => PictureView.Of(dossier, new string('b', 64)))!, "", withLines: false).PxPerMm);
     }
 
     [Fact]

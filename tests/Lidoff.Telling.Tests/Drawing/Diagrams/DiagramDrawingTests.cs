@@ -86,6 +86,20 @@ public sealed class DiagramDrawingTests
     public void Words_are_never_taken_for_narrower_than_a_wide_face_sets_them(string text, int units) => Assert.True(WordsWidth.Of(text, 14) >= 14.0 * units / 2048);
 
     [Fact]
+    public void A_long_role_goes_on_on_the_next_line_and_is_cut_only_at_the_last()
+    {
+        Assert.Equal(["short"], WordsWidth.Lines("short", 14, 200, 3));
+        var lines = WordsWidth.Lines("magnetic charging contact, plus", 14, 200, 3);
+        Assert.Equal("magnetic charging contact, plus", string.Join(' ', lines));
+        Assert.Equal(2, lines.Count);
+        Assert.All(lines, line => Assert.True(WordsWidth.Of(line, 14) <= 200));
+        var long20 = WordsWidth.Lines(string.Join(' ', Enumerable.Repeat("charging", 20)), 14, 200, 3);
+        Assert.Equal(3, long20.Count);
+        Assert.EndsWith("…", long20[2], StringComparison.Ordinal);
+        Assert.EndsWith("…", Assert.Single(WordsWidth.Lines(new string('x', 500), 14, 200, 3)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Words_that_are_too_wide_are_cut_and_say_so()
     {
         Assert.Equal("short", WordsWidth.Cut("short", 14, 200));

@@ -4,20 +4,30 @@ using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
-/// <summary>A picture's scale in words.</summary>
+/// <summary>A picture's scale in words and as numbers.</summary>
 internal static class PictureScaleText
 {
     /// <summary>"12.4 px/mm ± 0.4 %" along the first known length, with the scatter between known lengths where it counts; empty where there is none.</summary>
     public static string Of(OpenDossier dossier, string sha256, PictureFrame frame)
     {
+        if (Fitted(dossier, sha256, frame) is not { } scale) return "";
+        // Said where the scale stands: the single lengths still carry no warning, since once in fifty chance alone does this.
+        var apart = scale.Fit.Scattered ? string.Create(CultureInfo.InvariantCulture, $", known lengths {scale.Fit.ReferenceSpread * 100:0.#} % apart") : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{apart}");
+    }
+
+    /// <summary>px of the upright picture per mm along the first known length, and its relative standard uncertainty; null where there is none.</summary>
+    public static (double PxPerMm, double Relative)? Along(OpenDossier dossier, string sha256, PictureFrame frame) =>
+        Fitted(dossier, sha256, frame) is { } scale ? (scale.PxPerMm, scale.Relative) : null;
+
+    private static (ScaleFit Fit, double PxPerMm, double Relative)? Fitted(OpenDossier dossier, string sha256, PictureFrame frame)
+    {
         var references = dossier.Model.Scale(sha256).References;
         // A length that reaches out of the picture cannot be fitted; it is told beside each measured one.
         var usable = references.Select(reference => reference.Value.Reference).Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To)).ToList();
-        if (usable.Count == 0) return "";
+        if (usable.Count == 0) return null;
         var fit = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null, 0);
         var (pxPerMm, relative) = fit.Along(usable[0].From, usable[0].To, usable[0].HeightMm);
-        // Said where the scale stands: the single lengths still carry no warning, since once in fifty chance alone does this.
-        var apart = fit.Scattered ? string.Create(CultureInfo.InvariantCulture, $", known lengths {fit.ReferenceSpread * 100:0.#} % apart") : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{pxPerMm:0.##} px/mm ± {relative * 100:0.##} %{apart}");
+        return (fit, pxPerMm, relative);
     }
 }

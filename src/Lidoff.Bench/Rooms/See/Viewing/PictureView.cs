@@ -17,6 +17,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Trouble">Why it cannot be opened, one sentence; empty when it can.</param>
 /// <param name="Tags">What was said of it as a whole.</param>
 /// <param name="Scale">"12.4 px/mm ± 0.4 %"; empty where none is set.</param>
+/// <param name="Along">The same as numbers: px per mm and their relative standard uncertainty; null where none is set.</param>
 /// <param name="Scales">Its known lengths.</param>
 /// <param name="Spots">What was pointed at in it, in natural order.</param>
 /// <param name="Lengths">Lengths clicked in it.</param>
@@ -24,7 +25,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Previous">Hash of the picture before it; empty for the first.</param>
 /// <param name="Next">Hash of the picture after it; empty for the last.</param>
 public sealed record PictureView(
-    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
+    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
     ValueList<string> Taken, string Previous, string Next)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
@@ -33,7 +34,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", [], [], [], [], "", "");
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "");
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         return new(
@@ -44,6 +45,7 @@ public sealed record PictureView(
             header.Ok ? "" : header.Faults[0].Say,
             view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None,
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
+            header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
             [.. dossier.Model.Scale(sha256).References.Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
             [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],

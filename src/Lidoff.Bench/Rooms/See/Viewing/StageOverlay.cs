@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 
@@ -6,12 +7,20 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <summary>Everything drawn over a picture.</summary>
 /// <param name="Spots">Letters on leader lines.</param>
 /// <param name="Lines">Known and wanted lengths.</param>
-public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines)
+/// <param name="PxPerMm">Draws a scale bar of a round length; null draws none.</param>
+/// <param name="Doubt">What stands beside the bar's length, " ± 3 %"; empty where the eye could not tell.</param>
+public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines, double? PxPerMm = null, string Doubt = "")
 {
+    // One per cent is what the eye can tell along a bar; less doubt needs no words.
+    private const double Told = 0.01;
+
     /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
-        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected))] : []);
+        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected))] : [],
+        // Who looks on sees no clicked lengths, but should see how large it is.
+        withLines ? null : view.Along?.PxPerMm,
+        !withLines && view.Along is { Relative: > Told } scale ? string.Create(CultureInfo.InvariantCulture, $" ± {scale.Relative * 100:0.#} %") : "");
 
     private static StageLine Scale(ScaleRow row)
     {
