@@ -465,7 +465,8 @@ class Viewer {
       }
       for (const [k, { s, at }] of column.entries()) {
         const words = wide && slot >= 28 && s.words ? (s.words.length > 26 ? `${s.words.slice(0, 25)}…` : s.words) : '';
-        const long = 10 + 9 * s.name.length;
+        // The presenter's letters are half as large again.
+        const long = 10 + (this.tall > 34 ? 15 : 9) * s.name.length;
         const edge = i ? x - long : x + long;
         const d = `M${edge} ${ports[k]}L${at[0]} ${at[1]}`;
         const on = s.on ? ' on' : '';

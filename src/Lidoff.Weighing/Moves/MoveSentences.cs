@@ -62,7 +62,7 @@ public static class MoveSentences
     public static string Give(string reckoning, string input) => $"{reckoning}: find {input}";
 
     /// <summary>An input that makes most of the doubt.</summary>
-    public static string Improve(string reckoning, string input) => $"{reckoning}: measure {input} better";
+    public static string Improve(string reckoning, string input) => $"{reckoning}: measure {input.Replace('_', ' ')} better";
 
     /// <summary>An input that was left at its default.</summary>
     public static string Settle(string reckoning, string input) => $"{reckoning}: find {input} of this device; a default stands in";

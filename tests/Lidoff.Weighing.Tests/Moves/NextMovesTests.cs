@@ -82,7 +82,7 @@ public sealed class NextMovesTests : IDisposable
             """{"kind":"reckon","reckoning":"R2","calculation":"runtime","inputs":{"capacity":"180 mAh ± 4","sleep_current":"100 µA ± 40","event_charge":"1 µC ± 0.1","event_rate":"1","reserve":"0"}}""",
             """{"kind":"question","question":"Q1","text":"How long does it run?","ties":["reckoning:R2"]}""");
         var move = For("Q1")[0];
-        Assert.StartsWith("R2: measure sleep_current (", move.Move, StringComparison.Ordinal);
+        Assert.StartsWith("R2: measure sleep current (", move.Move, StringComparison.Ordinal);
         Assert.StartsWith("It makes 100 % of the doubt of R2, which lies in ", move.Why, StringComparison.Ordinal);
     }
 
