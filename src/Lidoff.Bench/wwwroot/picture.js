@@ -76,6 +76,7 @@ class Viewer {
   picture(address, then) {
     const image = new Image();
     image.onload = () => { this.waits?.remove(); then(image); this.draw(); };
+    image.onerror = () => { if (this.waits) this.waits.textContent = 'The picture could not be shown. Load the page again.'; };
     image.src = address;
   }
 

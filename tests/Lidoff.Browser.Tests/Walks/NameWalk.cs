@@ -110,6 +110,22 @@ public sealed class NameWalk(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Fact]
+    public async Task A_spots_page_needs_no_sideways_scrolling_on_a_narrow_window()
+    {
+        var (bench, _) = await Begin("");
+        var window = await Open(bench, Look.Narrow);
+        foreach (var spot in new[] { "U1", "U2", "U4" })
+        {
+            await window.Go("/dossiers/band/name/" + spot);
+            await Assertions.Expect(window.Page.Locator("#cand-head")).ToBeVisibleAsync();
+            Assert.Equal(390, await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+            await window.Page.Locator("[data-key=f]").Last.ClickAsync();
+            await Assertions.Expect(window.Page.Locator("#why")).ToBeVisibleAsync();
+            Assert.Equal(390, await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+        }
+    }
+
+    [Fact]
     public async Task A_family_is_accepted_where_the_member_is_open()
     {
         var (bench, window) = await Begin("/U2");

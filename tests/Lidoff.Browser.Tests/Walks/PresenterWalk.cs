@@ -46,7 +46,53 @@ public sealed class PresenterWalk(TheBrowser browser) : BrowserTest(browser)
         await Labelled(present, "Picture");
         await Alone(present);
         await Keep(present, "second");
+        await Assertions.Expect(present.Locator("text.scalebar")).ToHaveCountAsync(0);
         Assert.EndsWith("/dossiers/band/present", present.Url, StringComparison.Ordinal);
+    }
+
+    // 400 px are 26 mm; 0.4 to 1 quarter of the window is what a round length can fill.
+    [Fact]
+    public async Task A_picture_with_a_scale_carries_a_bar_of_a_round_length_and_the_window_does_not_scroll()
+    {
+        var bench = await Bench("band");
+        File.WriteAllBytes(Folder["ruled.png"], Files.Ruled);
+        await LiveBench.Command(bench.Folder, "", "add", "band", Folder["ruled.png"]);
+        await LiveBench.Command(bench.Folder, """{"kind":"scale","picture":"ruled.png","from":[100,200],"to":[500,200],"length_mm":26,"u_mm":1}""", "note", "band", "-");
+        foreach (var look in new[] { Look.Wide, Look.Narrow })
+        {
+            var window = await Open(bench, look);
+            await window.Go("/dossiers/band/present");
+            var (left, right) = await Squares(window.Page);
+            var bar = window.Page.Locator("path.bar").Last;
+            await Assertions.Expect(bar).ToBeAttachedAsync();
+            // 1 mm of 26 is 3.8 %, which the eye can tell.
+            var words = await window.Page.Locator("text.scalebar").TextContentAsync() ?? "";
+            Assert.Matches(@"^(1|2|5)0? mm ± 3\.[89] %$", words);
+            var drawn = await bar.EvaluateAsync<double>("path => path.getBBox().width");
+            Assert.Equal(double.Parse(words.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture) / 26, drawn / (right.X - left.X), 2);
+            Assert.InRange(drawn, 0.1 * look.Width, 0.25 * look.Width);
+            Assert.True(await window.Page.EvaluateAsync<bool>("document.documentElement.scrollHeight <= innerHeight && document.documentElement.scrollWidth <= innerWidth"));
+        }
+    }
+
+    [Fact]
+    public async Task Until_a_picture_is_small_enough_to_show_the_stage_says_what_it_waits_for()
+    {
+        var bench = await Bench("band");
+        File.WriteAllBytes(Folder["ruled.png"], Files.Ruled);
+        await LiveBench.Command(bench.Folder, "", "add", "band", Folder["ruled.png"]);
+        var window = await Open(bench);
+        var go = new TaskCompletionSource();
+        await window.Page.RouteAsync("**/thumbs/**", async route =>
+        {
+            await go.Task;
+            await route.ContinueAsync();
+        });
+        await window.Page.GotoAsync(bench.Own + "/dossiers/band/present");
+        await Assertions.Expect(window.Page.Locator(".stage .waits")).ToHaveTextAsync("Making the picture small enough to show; a large one takes a few seconds.");
+        go.SetResult();
+        await Squares(window.Page);
+        await Assertions.Expect(window.Page.Locator(".stage .waits")).ToHaveCountAsync(0);
     }
 
     [Fact]
