@@ -1,6 +1,8 @@
+using Lidoff.Evidence.Folding;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Drawing.Diagrams;
 using Lidoff.Telling.Reporting;
+using Lidoff.Tracing.Kinds;
 using Lidoff.Tracing.Nets;
 
 namespace Lidoff.Telling.Sections;
@@ -25,6 +27,8 @@ public sealed class CircuitSection : IReportSection
             foreach (var remark in diagram.Remarks) blocks.Add(new Paragraph([new TextRun(remark)]));
         }
 
+        var rails = context.View.Newest<RailDrawn>(rail => rail.Rail).Where(rail => !rail.Value.Dropped).ToList();
+        if (rails.Count > 0) blocks.Add(new Table("Rails, as a person settled them.", ["Rail", "Voltage", "From", "To", "Why"], [.. rails.Select(rail => Row(rail, context))], new HashSet<int> { 1 }));
         var nets = NetBook.Of(context.View).Nets;
         if (nets.Count > 0)
         {
@@ -33,6 +37,21 @@ public sealed class CircuitSection : IReportSection
         }
 
         return blocks.Count == 0 ? null : new("circuit", "How it is joined", blocks);
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Inline>> Row(Sighting<RailDrawn> rail, ReportContext context)
+    {
+        context.Cite(rail.Id);
+        var drawn = rail.Value;
+        var volts = drawn.V is { } v ? drawn.UV is { } u ? FormattableString.Invariant($"{v:0.###} ± {u:0.###} V") : FormattableString.Invariant($"{v:0.###} V") : "not measured";
+        return
+        [
+            [new LinkRun(drawn.Rail, ReportContext.Anchor(rail.Id), LinkKind.Anchor)],
+            [new TextRun(volts)],
+            [new TextRun(drawn.From)],
+            [new TextRun(string.Join(", ", drawn.To))],
+            [new TextRun(drawn.Why)],
+        ];
     }
 
     private static IReadOnlyList<IReadOnlyList<Inline>> Row(TracedNet net, ReportContext context)

@@ -43,8 +43,12 @@ public sealed class EntriesSection : IReportSection
             inlines.Add(new LinkRun("the picture", PicturesSection.Anchor(picture.Sha256), LinkKind.Anchor));
             inlines.Add(new TextRun(" and "));
             inlines.Add(new LinkRun("its file", picture.File, LinkKind.File));
-            inlines.Add(new TextRun(", SHA-256 of the original "));
-            inlines.Add(new MarkRun(picture.Sha256));
+            if (payloads.Of(entry.Id) is FileAdded)
+            {
+                inlines.Add(new TextRun(", SHA-256 of the original "));
+                inlines.Add(new MarkRun(picture.Sha256));
+            }
+
             inlines.Add(new TextRun("."));
         }
 

@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Entries;
+using Lidoff.Opening.Kinds;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;
@@ -21,7 +22,8 @@ public sealed class NumbersSection : IReportSection
     {
         var lengths = context.View.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
         var reckonings = context.View.Live<ReckonBinding>().Select(binding => "reckoning:" + binding.Value.Reckoning).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
-        List<string> references = [.. reckonings, .. lengths];
+        var masses = context.View.Live<MassSighting>().Select(mass => "mass:" + (mass.Value.Spot.Length > 0 ? mass.Value.Spot : "whole")).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
+        List<string> references = [.. reckonings, .. lengths, .. masses];
         if (references.Count == 0) return null;
         var rows = references.Select(reference => Row(reference, context)).ToList();
         return new("numbers", "Numbers", [new Table("Values with standard uncertainty; in nine cases of ten the true value lies in the interval.", ["What", "Value", "90 % interval", "How"], rows, new HashSet<int> { 1, 2 })]);
@@ -39,7 +41,7 @@ public sealed class NumbersSection : IReportSection
             [new TextRun(value.Says)],
             [context.Value(reference)],
             [new TextRun(value.Missing is null ? ReportContext.Interval(value) : "")],
-            [new TextRun(value.Missing ?? (value.Source.Length > 0 ? "formula: " + value.Source : How(reference, context)))],
+            [new TextRun(value.Missing ?? (reference.StartsWith("mass:", StringComparison.Ordinal) ? "weighed" : value.Source.Length > 0 ? "formula: " + value.Source : How(reference, context)))],
         ];
     }
 }

@@ -49,7 +49,7 @@ public sealed class PartsSection : IReportSection
             [new TextRun(spot)],
             [new TextRun(role)],
             mark is null ? [new TextRun("not read")] : [new MarkRun(mark), .. answer.Evidence.Elsewhere.Select(other => new TextRun($"; specimen {other.Specimen} reads {other.Mark}"))],
-            [context.Value("part:" + spot)],
+            [answer.Asked ? context.Value("part:" + spot) : new TextRun("not looked at")],
             [new TextRun(Rivals(answer))],
             [new TextRun(!answer.Asked || (answer.Level == NameLevel.Part && answer.P > 0.95) ? "" : answer.Local.Next.Count > 0 ? answer.Local.Next[0].Measure : "")],
         ];

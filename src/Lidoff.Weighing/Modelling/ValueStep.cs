@@ -95,8 +95,11 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         var answer = reads.Read(identities, spot);
         if (!answer.Asked) return ModelValue.Lost(key, $"part at {spot}", WeighingSentences.NothingToName(spot));
         List<string> because = [.. answer.Evidence.Told.Select(told => $"{told.Evidence}: {told.Says}")];
+        because.AddRange(tables.Decisions.About(spot, reads).Select(decision => WeighingSentences.Decided(decision.Value)));
         if (answer.Best >= 0)
         {
+            // What follows speaks of a part; where the verdict is another, it is said of which.
+            if (answer.Local.Candidates[answer.Best].Part.Name != answer.Says) because.Add(WeighingSentences.Nearest(answer.Local.Candidates[answer.Best]));
             because.AddRange(answer.Local.Candidates[answer.Best].Because.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Db:+0.0;-0.0} decibans from {each.Evidence}: {each.Say}")));
         }
 

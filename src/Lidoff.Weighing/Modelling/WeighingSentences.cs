@@ -50,6 +50,18 @@ public static class WeighingSentences
     /// <summary>A claim that reads otherwise than published.</summary>
     public static string UnsupportedClaim(string name) => $"{name} leans on something that has not been measured yet";
 
+    /// <summary>The listed part that fits best where the verdict is no single part.</summary>
+    public static string Nearest(Naming.Ranking.Candidate candidate) => $"The nearest listed part is {candidate.Part.Name}, {ValueText.Percent(candidate.P)} by what was seen:";
+
+    /// <summary>What a person settled about a spot.</summary>
+    public static string Decided(Naming.Kinds.IdentityDecision decision) => (decision.Verdict switch
+    {
+        Naming.Kinds.Verdict.Accept => $"A person accepted {decision.Part}",
+        Naming.Kinds.Verdict.Family => $"A person accepted the family {decision.Part}",
+        Naming.Kinds.Verdict.Reject => $"A person rejected {decision.Part}",
+        _ => "A person said that it is in no list",
+    }) + $", because {decision.Why.TrimEnd('.')}.";
+
     /// <summary>A claim that moved.</summary>
     public static string StaleClaim(string name) => $"{name} does not say any more what was published";
 

@@ -23,7 +23,11 @@ public sealed partial class ReportSectionsTests : IDisposable
         """{"kind":"question","question":"Q2","text":"How long does it run?"}""",
         """{"kind":"cell","connected":true,"volts":3.9}""",
         """{"kind":"cell","connected":false}""",
-        """{"kind":"state","name":"idle","says":"dark","current_ua":85000,"u_ua":4000,"lasts_s":28800}""");
+        """{"kind":"state","name":"idle","says":"dark","current_ua":85000,"u_ua":4000,"lasts_s":28800}""",
+        """{"kind":"spot","spot":"J9"}""",
+        """{"kind":"mass","g":21.4,"u_g":0.01}""",
+        """{"kind":"mark","spot":"U9","lines":["QQZZ7788"]}""",
+        """{"kind":"decide","spot":"U9","not_listed":true,"why":"no maker has such a mark"}""");
 
     public void Dispose() => bench.Dispose();
 
@@ -69,6 +73,26 @@ public sealed partial class ReportSectionsTests : IDisposable
         Assert.StartsWith("Move For Minutes Bits Risk Why", rows[0], StringComparison.Ordinal);
         Assert.Contains(rows, row => row.Contains("How long does it run?", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Rails_stand_in_words_with_their_voltage_and_where_they_go() =>
+        Assert.Contains(Rows("circuit"), row => row.StartsWith("VSYS 3 ± 0.02 V U4 U1", StringComparison.Ordinal));
+
+    [Fact]
+    public void What_was_weighed_is_a_number_like_the_others() =>
+        Assert.Contains(Rows("numbers"), row => row.Contains("21.400 ± 0.010 g", StringComparison.Ordinal) && row.EndsWith("weighed", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_part_in_no_list_says_who_settled_it_and_which_part_the_weights_speak_of()
+    {
+        var because = Plain(Section("because"));
+        Assert.Contains("A person said that it is in no list, because no maker has such a mark.", because, StringComparison.Ordinal);
+        Assert.DoesNotContain("part at J9", because, StringComparison.Ordinal);
+        Assert.Contains(Rows("parts"), row => row.StartsWith("J9 not read not looked at", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_a_figure_rests_on_is_named_in_words() => Assert.DoesNotMatch("Rests on <a[^>]*>[0-9a-f]{12}<", Html());
 
     // Decibans are tenths of a ban, ten times the common logarithm of odds (A. Turing, I. J. Good); dB would be read as decibels.
     [Fact]
