@@ -128,6 +128,11 @@ public sealed class NameWalk(TheBrowser browser) : BrowserTest(browser)
             await Assertions.Expect(window.Page.Locator("#why")).ToBeVisibleAsync();
             Assert.Equal(390, await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
         }
+
+        // The list of keys begins at its top, and what a key does has half of its width at least.
+        await window.Page.Locator("[data-keys]").ClickAsync();
+        await Assertions.Expect(window.Page.Locator("#keys h2")).ToBeInViewportAsync();
+        Assert.InRange(await window.Page.EvaluateAsync<double>("document.querySelector('#keys dd').clientWidth / document.querySelector('#keys dl').clientWidth"), 0.5, 1);
     }
 
     [Fact]
