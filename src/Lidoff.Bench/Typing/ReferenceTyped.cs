@@ -8,7 +8,7 @@ public static class ReferenceTyped
     // How many parts a reference of each kind has.
     private static readonly Dictionary<string, int> Kinds = new(StringComparer.Ordinal)
     {
-        ["length"] = 3, ["body"] = 3, ["pitch"] = 2, ["part"] = 2, ["mark"] = 2, ["mass"] = 2, ["reckoning"] = 2, ["claim"] = 2,
+        ["length"] = 3, ["body"] = 3, ["pitch"] = 2, ["part"] = 2, ["mark"] = 2, ["mass"] = 2, ["state"] = 2, ["reckoning"] = 2, ["claim"] = 2,
     };
 
     /// <summary>

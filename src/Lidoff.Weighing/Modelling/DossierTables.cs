@@ -61,6 +61,9 @@ public sealed class DossierTables
     /// <summary>Specimens, all in one group: their own mass is the mass of the whole.</summary>
     public SightingTable<SpecimenSighting> Specimens { get; } = new("specimens", _ => [Whole]);
 
+    /// <summary>States before opening, by name.</summary>
+    public SightingTable<StateSighting> States { get; } = new("states", state => [state.Name]);
+
     /// <summary>Decisions on identities, by spot.</summary>
     public SightingTable<Naming.Kinds.IdentityDecision> Decisions { get; } = new("decisions", decision => [decision.Spot]);
 
@@ -73,6 +76,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Landmarks, Pictures, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
     ];
 }

@@ -11,7 +11,7 @@ namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
 /// What a reference stands for: <c>length:SPOT:WHAT</c>, <c>body:SPOT:length</c> (or <c>width</c>, <c>height</c>), <c>pitch:SPOT</c>,
-/// <c>part:SPOT</c>, <c>mark:SPOT</c>, <c>mass:SPOT</c>, <c>reckoning:NAME</c> (or the bare designator). Claims, reckonings and pages all ask here.
+/// <c>part:SPOT</c>, <c>mark:SPOT</c>, <c>mass:SPOT</c>, <c>state:NAME</c> (its current), <c>reckoning:NAME</c> (or the bare designator). Claims, reckonings and pages all ask here.
 /// </summary>
 public sealed class ValueStep(DossierTables tables, LengthStep lengths, IdentityStep identities, ReckoningStep reckonings) : Step<string, ModelValue>
 {
@@ -42,6 +42,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
             ("part", 2) => Part(key, parts[1], reads),
             ("mark", 2) => Mark(key, parts[1], reads),
             ("mass", 2) => Mass(key, parts[1], reads),
+            ("state", 2) => State(key, parts[1], reads),
             _ => ModelValue.Lost(key, WeighingSentences.UnknownReference(key)),
         };
     }
@@ -126,6 +127,16 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         var (id, g, u) = found[^1];
         var number = Uncertain.Normal(g * 1e-3, u * 1e-3, key);
         return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [id], ["put on a scale"]);
+    }
+
+    private ModelValue State(string key, string name, IReads reads)
+    {
+        // A current noted without a doubt is taken as it stands, as a typed input without one is.
+        var found = tables.States.About(name, reads).Where(state => state.Value.CurrentUa is not null).ToList();
+        if (found.Count == 0) return ModelValue.Lost(key, $"current in state {name}", WeighingSentences.Nothing("current", "state " + name));
+        var (ua, u) = (found[^1].Value.CurrentUa!.Value, found[^1].Value.UUa ?? 0);
+        var number = Uncertain.Normal(ua * 1e-6, u * 1e-6, key);
+        return ModelValue.Of(key, $"current in state {name}", number, (ua - (Ninety * u)) * 1e-6, (ua + (Ninety * u)) * 1e-6, Units.Microampere, Grade.E2, [found[^1].Id], ["measured before opening"]);
     }
 
     private ModelValue Reckoning(string key, string designator, IReads reads)

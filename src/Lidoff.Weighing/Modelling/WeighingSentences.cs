@@ -7,7 +7,7 @@ public static class WeighingSentences
 {
     /// <summary>A reference that is not one of the known forms.</summary>
     public static string UnknownReference(string reference) =>
-        $"'{reference}' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT or reckoning:NAME.";
+        $"'{reference}' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.";
 
     /// <summary>No length under that name at that spot.</summary>
     public static string NoLength(string spot, string what, IReadOnlyList<string> known) => known.Count == 0

@@ -74,8 +74,9 @@ public sealed class DossierModelTests
     [InlineData("length:U1:depth", "Nobody has measured 'depth' of U1 yet; measured of it: width.")]
     [InlineData("length:U7:width", "Nobody has measured 'width' of U7 yet.")]
     [InlineData("part:U9", "Nothing was seen yet that could name the part at U9: no mark, size, pins, address or register.")]
+    [InlineData("state:asleep", "There is no current of state asleep yet.")]
     [InlineData("R4", "There is no reckoning called 'R4' in this dossier.")]
-    [InlineData("nonsense", "'nonsense' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT or reckoning:NAME.")]
+    [InlineData("nonsense", "'nonsense' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.")]
     public void What_is_not_known_says_why(string reference, string sentence) 
     {
         using var bench = Begun(Width);
@@ -103,6 +104,19 @@ public sealed class DossierModelTests
         Assert.Equal(239.458 * 6 / 50, value.Number!.Value * 1e3, 0.05);
         Assert.Equal(Grade.E1, value.Grade); // typed width and thickness
         Assert.Equal("The reckoning 'R2' leans on itself, over others or directly; break the circle.", bench.Model.Value("R2").Missing);
+    }
+
+    [Fact]
+    public void A_runtime_takes_the_current_that_was_noted_before_opening()
+    {
+        using var bench = Begun(
+            """{"kind":"state","name":"asleep","current_ua":2000,"u_ua":100}""",
+            """{"kind":"reckon","reckoning":"R1","calculation":"runtime","inputs":{"capacity":"200 mAh","sleep_current":{"from":"state:asleep"}}}""");
+        // 200 mAh at 2 mA are a hundred hours, known as well as the current is: 5 %.
+        var value = bench.Model.Value("R1");
+        Assert.Equal(100, value.Number!.Value / 3600, 0.5);
+        Assert.Equal(5, value.Number.U / 3600, 0.2);
+        Assert.Equal("current in state asleep", bench.Model.Value("state:asleep").Says);
     }
 
     [Fact]

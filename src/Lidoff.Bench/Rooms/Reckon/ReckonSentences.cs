@@ -16,7 +16,7 @@ public static class ReckonSentences
         : (everyWord ? "" : "No calculation holds every word; these hold some. ") + (shown < found ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {found}. ") : "") + "Enter takes the first.";
 
     /// <summary>How inputs are typed.</summary>
-    public const string InputHint = "A value with its doubt, such as 122 mAh ± 6, or a reference, such as length:U1:long side, body:U1:width, mass:U1 or R2. What is left empty takes its usual value where there is one.";
+    public const string InputHint = "A value with its doubt, such as 122 mAh ± 6, or a reference, such as length:U1:long side, body:U1:width, mass:U1, state:idle or R2. What is left empty takes its usual value where there is one.";
 
     /// <summary>What would make a number better known.</summary>
     public static string Improve(string input, double share, bool reference) => reference

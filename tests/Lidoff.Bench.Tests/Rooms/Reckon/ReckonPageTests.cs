@@ -57,13 +57,15 @@ public sealed class ReckonPageTests : RoomContext
     [Fact]
     public void A_number_does_not_take_the_name_of_a_resistor_and_takes_its_unit_as_the_field_prints_it()
     {
-        Bench.Set("d", "D", """{"kind":"spot","spot":"R1","role":"resistor"}""");
+        Bench.Set("d", "D", """{"kind":"spot","spot":"R1","role":"resistor"}""", """{"kind":"mass","g":41.2}""", """{"kind":"state","name":"asleep","current_ua":1000}""");
         var page = Page();
         On(page, "#calculation", e => e.Input("runtime"));
         On(page, "form:has(#calculation)", e => e.Submit());
         page.WaitForElement("#in-capacity", Patience);
         On(page, "#in-capacity", e => e.Input("100 mAh"));
-        On(page, "#in-sleep_current", e => e.Input("1 mA"));
+        var offered = page.FindAll("datalist#references option").Select(each => each.GetAttribute("value")).ToList();
+        Assert.Equal(["mass:whole", "state:asleep"], offered);
+        On(page, "#in-sleep_current", e => e.Input("state:asleep"));
         On(page, "#in-event_charge", e => e.Input("0 µC"));
         On(page, "#in-event_rate", e => e.Input("12 1/h ± 2"));
         On(page, "form:has(.preview)", e => e.Submit());
