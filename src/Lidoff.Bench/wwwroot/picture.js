@@ -29,7 +29,7 @@ class Viewer {
     this.pin = stage.parentElement.querySelector('[data-pin]');
     this.said = stage.parentElement.querySelector('[data-where]');
     this.tiles = new Map();
-    this.overlay = { spots: [], lines: [] };
+    this.overlay = { spots: [], lines: [], marks: [] };
     [this.tool, this.most, this.points, this.grabbed] = ['look', 0, [], null];
     this.pointers = new Map();
     this.cross = null;
@@ -95,7 +95,7 @@ class Viewer {
   resume() {
     try {
       const [tool, points, coarse = 1] = JSON.parse(sessionStorage.getItem(this.held()) ?? '[]');
-      const most = { point: 1, scale: 2, length: 2, body: 3 }[tool];
+      const most = { point: 1, landmark: 1, scale: 2, length: 2, body: 3 }[tool];
       if (!most || !Array.isArray(points) || points.length > most || !points.flat().every(Number.isFinite)) return null;
       [this.tool, this.most, this.points, this.coarse] = [tool, most, points, coarse];
       this.stage.dataset.tool = tool;
@@ -164,7 +164,7 @@ class Viewer {
       this.draw();
       return;
     }
-    const spot = this.most <= 1 && !this.points.length ? this.near(x, y, true) : null;
+    const spot = this.most <= 1 && this.tool !== 'landmark' && !this.points.length ? this.near(x, y, true) : null;
     if (spot) { this.page.invokeMethodAsync('Picked', spot.id); return; }
     if (!this.most) { this.page.invokeMethodAsync('Picked', ''); return; }
     if (this.points.length >= this.most) this.points = [];
@@ -233,6 +233,7 @@ class Viewer {
 
   near(x, y, spotsOnly = false) {
     const handles = this.overlay.spots.map((s) => ({ id: s.id, x: s.x, y: s.y }));
+    if (!spotsOnly) for (const m of this.overlay.marks) if (m.sort !== 'ghost') handles.push({ id: m.id, x: m.x, y: m.y });
     if (!spotsOnly) for (const l of this.overlay.lines) handles.push({ id: `${l.id}:from`, x: l.x1, y: l.y1 }, { id: `${l.id}:to`, x: l.x2, y: l.y2 });
     let [best, found] = [NEAR / this.scale, null];
     for (const h of handles) {
@@ -385,6 +386,7 @@ class Viewer {
       const [[x1, y1], [x2, y2]] = [this.seen(`${l.id}:from`, l.x1, l.y1), this.seen(`${l.id}:to`, l.x2, l.y2)];
       out.push(...this.measure(x1, y1, x2, y2, l.sort, l.words, l.on));
     }
+    for (const m of this.overlay.marks) out.push(...this.landmark(...this.seen(m.id, m.x, m.y), m));
     out.push(...this.labels());
     out.push(...this.bar());
     for (let i = 1; i < this.points.length; i += 1) {
@@ -429,6 +431,15 @@ class Viewer {
     const [long, x, y] = [mm * px, (this.box.width - mm * px) / 2, this.box.height - 18];
     const d = `M${x} ${y - 7}V${y + 7}M${x} ${y}H${x + long}M${x + long} ${y - 7}V${y + 7}`;
     return [el('path', { d, class: 'bar under' }), el('path', { d, class: 'bar' }), el('text', { x: x + long / 2, y: y - 12, class: 'words scalebar', 'text-anchor': 'middle' }, words + (this.overlay.doubt ?? ''))];
+  }
+
+  // A landmark is a small square on its corner; what was carried over is a dashed ring as wide as its doubt.
+  landmark(x, y, { sort, name, reach }) {
+    const r = Math.max(7, reach * this.scale);
+    const made = sort === 'ghost'
+      ? [el('circle', { cx: x, cy: y, r, class: 'under' }), el('circle', { cx: x, cy: y, r, class: 'line ghost' })]
+      : ['under', `line ${sort}`].map((named) => el('path', { d: `M${x - r} ${y}L${x} ${y - r}L${x + r} ${y}L${x} ${y + r}Z`, class: named }));
+    return [...made, el('text', { x: x + r + 3, y: y - 3, class: 'words' }, name)];
   }
 
   target(x, y, sort) {

@@ -16,8 +16,9 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="pictures">Which file a picture reference means.</param>
 /// <param name="scales">The known lengths of a picture.</param>
 /// <param name="sides">The side of a picture.</param>
+/// <param name="specimens">The specimen of a picture.</param>
 /// <param name="frame">Size of a stored picture by its hash, null where it is no picture.</param>
-public sealed class BoardStep(DossierTables tables, PictureStep pictures, ScaleStep scales, SideStep sides, Func<string, PictureFrame?> frame) : Step<string, SpecimenBoards>
+public sealed class BoardStep(DossierTables tables, PictureStep pictures, ScaleStep scales, SideStep sides, PictureSpecimenStep specimens, Func<string, PictureFrame?> frame) : Step<string, SpecimenBoards>
 {
     /// <inheritdoc/>
     public override string Name => "board";
@@ -28,9 +29,10 @@ public sealed class BoardStep(DossierTables tables, PictureStep pictures, ScaleS
         var problems = new List<string>();
         var sightings = tables.Landmarks.About(DossierTables.Whole, reads);
         var seen = new SortedDictionary<string, (PictureAnswer Picture, List<Sighting<LandmarkSighting>> Landmarks)>(StringComparer.Ordinal);
-        foreach (var sighting in sightings.Where(each => each.Specimen == key && each.Value.At is not null))
+        foreach (var sighting in sightings.Where(each => each.Value.At is not null))
         {
             var picture = reads.Read(pictures, sighting.Value.Picture);
+            if ((picture.Found ? reads.Read(specimens, picture.Sha256) : sighting.Specimen) != key) continue;
             if (Fault(picture, sighting.Value) is { } fault)
             {
                 problems.Add(fault);

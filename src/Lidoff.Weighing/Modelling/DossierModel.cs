@@ -35,8 +35,9 @@ public sealed class DossierModel
     {
         pictures = new(Tables);
         scales = new(Tables, pictures);
-        boards = new(Tables, pictures, scales, new SideStep(Tables, pictures), frame);
-        pictureBoards = new(Tables, pictures, boards);
+        var specimens = new PictureSpecimenStep(Tables, pictures);
+        boards = new(Tables, pictures, scales, new SideStep(Tables, pictures), specimens, frame);
+        pictureBoards = new(Tables, specimens, boards);
         lengths = new(Tables, pictures, scales, pictureBoards, frame);
         evidence = new(Tables, lengths);
         identities = new(Tables, evidence, ranker, catalogue);

@@ -11,6 +11,15 @@ internal static class DemoPictureLines
 {
     private const string Graticule = "SCALE";
 
+    // Both holes, and vias that no part covers on either side.
+    private static readonly string[] Landmarks = ["H1", "H2", "V1", "V3", "V5", "V7", "V10", "V16"];
+
+    // Pictures of the whole main board of one specimen: with landmarks they lie on one another, both sides.
+    private static readonly string[] OnOneBoard =
+    [
+        "brindle-main-top.png", "brindle-main-bottom.png", "brindle-main-top-tilted.png", "brindle-main-bottom-tilted.png", "brindle-main-top-raking.png", "brindle-main-bottom-raking.png",
+    ];
+
     /// <summary>Each picture with its side and light, and the scale of those that have a known length in them.</summary>
     public static IEnumerable<string> All() => BrindleShots.All.SelectMany(Of);
 
@@ -61,6 +70,12 @@ internal static class DemoPictureLines
         else if (shot.Scene.Mask != MaskColour.None)
         {
             yield return Scale(shot, truth.Outline[0], truth.Outline[1], shot.Scene.BoardWidthMm, 0.03);
+        }
+
+        if (!OnOneBoard.Contains(shot.Name)) yield break;
+        foreach (var name in Landmarks)
+        {
+            yield return $$"""{"kind":"landmark","landmark":"{{name}}","specimen":"{{shot.Specimen}}","picture":"{{shot.Name}}","point":{{DemoHand.Clicked(Part(shot, name).Centre, shot.Name + name)}},"u_px":0.8}""";
         }
     }
 

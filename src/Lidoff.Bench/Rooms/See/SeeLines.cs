@@ -46,6 +46,14 @@ internal static class SeeLines
             return ($"end of {length.Value.What} of {length.Value.Spot} moved", Line.InPlaceOf(length.Entry.Hex, line));
         }
 
+        if (parts is ["landmark", _] && view.Board.Landmarks.FirstOrDefault(each => each.Entry.Hex == parts[1]) is { } landmark)
+        {
+            var value = landmark.Value;
+            var line = Line.Of("landmark").Set("specimen", landmark.Specimen).Set("landmark", value.Landmark).Set("picture", value.Picture).Set("point", to.X, to.Y).Set("u_px", value.UPx);
+            if (value is { XMm: { } x, YMm: { } y }) line.Set("mm", x, y).Set("u_mm", value.UMm);
+            return ($"landmark {value.Landmark} moved", Line.InPlaceOf(landmark.Entry.Hex, line));
+        }
+
         return ("", []);
     }
 }

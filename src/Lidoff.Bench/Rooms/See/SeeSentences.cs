@@ -1,3 +1,4 @@
+using Lidoff.Bench.Showing;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Bench.Rooms.See;
@@ -19,6 +20,28 @@ public static class SeeSentences
 
     /// <summary>Under the field of a spot.</summary>
     public const string PointHint = "Words alone take the next free letter; U7 or J before them chooses it. What stands behind \"because\" is the why.";
+
+    /// <summary>Landmark.</summary>
+    public const string LandmarkNext = "Click the middle of a hole, via or corner that other pictures show too, of either side. Four far apart lay a picture on its board.";
+
+    /// <summary>Under the field of a landmark.</summary>
+    public const string LandmarkHint = "The same name in every picture that shows it, as printed or as you like: H1, via by the radio.";
+
+    /// <summary>No name typed.</summary>
+    public static Fault LandmarkMissing { get; } = new("landmark", "a name", "Which landmark is it? Give it the name that it has in the other pictures, or a new one.");
+
+    /// <summary>A landmark twice in one picture.</summary>
+    public static Fault LandmarkHere(string name) => new("landmark", "a landmark that is not yet pointed at in this picture", $"{name} is already pointed at in this picture. Move it with M, or give this one another name.");
+
+    /// <summary>How a picture lies.</summary>
+    public static string LiesOn(int others, int landmarks, bool mirrored) =>
+        $"Lies on its board with {Count.Of(others, "other picture")}, by {Count.Of(landmarks, "landmark")} they share{(mirrored ? "; seen from below" : "")}.";
+
+    /// <summary>No other picture has a landmark of this one.</summary>
+    public const string AloneOnBoard = "No other picture shows two of these landmarks yet. Point at them there too.";
+
+    /// <summary>Above the spots carried over.</summary>
+    public const string GhostsAre = "Dashed on the picture: spots of other pictures of this side, where they lie here nine times in ten if they lie flat on the board. What stands up leans outwards.";
 
     /// <summary>Length, first end.</summary>
     public const string LengthNext = "Click both ends of what you want to know.";

@@ -15,12 +15,9 @@ public sealed class PicturePageTests : RoomContext
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
 
-    private static readonly Lazy<byte[]> Board = new(() =>
-    {
-        using var png = new MemoryStream();
-        SceneRenderer.Render(Brindle.LampTop()).WritePng(png);
-        return png.ToArray();
-    });
+    private static readonly Lazy<byte[]> Board = new(() => Png(Brindle.LampTop()));
+
+    private static readonly Lazy<byte[]> Other = new(() => Png(Brindle.LampTop(seed: 9) with { Width = 400, Height = 300 }));
 
     [Fact]
     public void A_fresh_picture_asks_for_its_scale_first_and_then_for_what_is_in_it()
@@ -184,6 +181,48 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
+    public async Task Landmarks_lay_two_pictures_on_a_board_and_spots_are_carried_over()
+    {
+        // The other picture shows the same at twice the scale: from 40 px at the left and 30 px above, by hand.
+        string[] there = [.. new[] { ("H1", 10, 10), ("H2", 90, 12), ("H3", 88, 70), ("H4", 12, 68) }.Select(each => $$"""{"kind":"landmark","landmark":"{{each.Item1}}","specimen":"A","picture":"OTHER","point":[{{40 + (2 * each.Item2)}},{{30 + (2 * each.Item3)}}]}""")];
+        var page = Page(out var sha256, [.. there,
+            """{"kind":"picture","file":"SHA","specimen":"A","side":"top"}""", """{"kind":"picture","file":"OTHER","specimen":"A","side":"top"}""",
+            """{"kind":"scale","picture":"OTHER","from":[40,30],"to":[240,30],"length_mm":10}""", """{"kind":"spot","spot":"U1","specimen":"A","picture":"OTHER","point":[140,110]}"""]);
+        foreach (var (name, x, y) in new[] { ("H1", 10, 10), ("H2", 90, 12), ("H3", 88, 70) }) Landmark(page, name, x, y);
+        Put(page, "landmark", 12, 68);
+        // Names of the other picture that this one does not show yet are offered.
+        page.WaitForAssertion(() => Assert.Equal(["H4"], page.FindAll("#landmarks option").Select(option => option.GetAttribute("value"))), Patience);
+        page.Find("#landmark").Input("H3");
+        On(page, "form:has(#landmark)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal("H3 is already pointed at in this picture. Move it with M, or give this one another name.", page.Find(".fault").TextContent), Patience);
+        page.Find("#landmark").Input("H4");
+        On(page, "form:has(#landmark)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(4, page.FindAll(".landmarks li").Count), Patience);
+        Assert.Equal(new LandmarkSighting("H4", sha256, new(12, 68), 1.5, null, null, 0.03), Stored<LandmarkSighting>()[^1]);
+        Assert.Contains("Lies on its board with 1 other picture, by 4 landmarks they share.", page.Markup, StringComparison.Ordinal);
+        Assert.All(page.FindAll(".landmarks .n"), rest => Assert.Equal("0 µm", rest.TextContent));
+        // 200 px for 10 mm there are 10 px/mm here.
+        Assert.Contains("10 px/mm ±", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("by the board", page.Markup, StringComparison.Ordinal);
+
+        var stage = page.FindComponent<PictureStage>().Instance;
+        var ghost = Assert.Single(stage.Overlay.Marks, mark => mark.Sort == "ghost");
+        Assert.Equal(("U1?", 50.0, 40.0), (ghost.Name, Math.Round(ghost.X, 3), Math.Round(ghost.Y, 3)));
+        Assert.InRange(ghost.Reach, 1, 12);
+        Assert.Contains("carried over from other.png", page.Find(".ghosts").TextContent, StringComparison.Ordinal);
+
+        // A length clicked here comes out by the board.
+        Put(page, "length", 20, 20, 70, 20);
+        page.WaitForAssertion(() => Assert.Matches(@"(4\.9|5(\.0)?)[0-9]* ± ", page.Find(".found").TextContent), Patience);
+
+        // One moved far off is left out and named.
+        var handle = Assert.Single(stage.Overlay.Marks, mark => mark.Name == "H4").Id;
+        await page.InvokeAsync(() => stage.Moved(handle, 60, 68));
+        page.WaitForAssertion(() => Assert.Equal(new PicturePoint(60, 68), Stored<LandmarkSighting>().Single(each => each.Landmark == "H4" && each.Picture == sha256).At), Patience);
+        page.WaitForAssertion(() => Assert.Contains("“board.png” was left out: its 4 landmarks do not fit this board", page.Find(".doubt").ParentElement!.TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
     public void Tags_of_a_picture_are_small_fields_that_replace_each_other()
     {
         var page = Page(out _);
@@ -245,11 +284,27 @@ public sealed class PicturePageTests : RoomContext
         page.WaitForAssertion(() => Assert.Contains("There is no such picture in this dossier.", page.Markup, StringComparison.Ordinal), Patience);
     }
 
+    private static byte[] Png(Scene scene)
+    {
+        using var png = new MemoryStream();
+        SceneRenderer.Render(scene).WritePng(png);
+        return png.ToArray();
+    }
+
     private static void Put(IRenderedComponent<PicturePage> page, string tool, params double[] points)
     {
         page.InvokeAsync(() => page.FindAll(".tools-row button").Single(button => button.TextContent.Equals(tool, StringComparison.OrdinalIgnoreCase)).Click());
         page.WaitForAssertion(() => Assert.Equal(tool, page.FindComponent<PictureStage>().Instance.Tool), Patience);
         page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Points(tool, points));
+    }
+
+    private void Landmark(IRenderedComponent<PicturePage> page, string name, int x, int y)
+    {
+        Put(page, "landmark", x, y);
+        page.WaitForElement("#landmark", Patience).Input(name);
+        On(page, "form:has(#landmark)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains(Stored<LandmarkSighting>(), each => each.Landmark == name && each.At == new PicturePoint(x, y)), Patience);
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#landmark")), Patience);
     }
 
     private IRenderedComponent<PicturePage> Page(out string sha256, params string[] lines)
@@ -258,6 +313,13 @@ public sealed class PicturePageTests : RoomContext
         using var body = new MemoryStream(Board.Value);
         var hash = Bench.Add("d", "board.png", body, "drop", CancellationToken.None).GetAwaiter().GetResult().Value.Sha256;
         sha256 = hash;
+        if (lines.Any(line => line.Contains("OTHER", StringComparison.Ordinal)))
+        {
+            using var other = new MemoryStream(Other.Value);
+            var its = Bench.Add("d", "other.png", other, "drop", CancellationToken.None).GetAwaiter().GetResult().Value.Sha256;
+            lines = [.. lines.Select(line => line.Replace("OTHER", its, StringComparison.Ordinal))];
+        }
+
         Bench.Set("d", "", [.. lines.Select(line => line.Replace("SHA", hash, StringComparison.Ordinal))]);
         var page = Render<PicturePage>(p => p.Add(o => o.Name, "d").Add(o => o.Sha256, hash));
         page.WaitForElement(".stage", Patience);

@@ -7,18 +7,27 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <summary>A picture's scale in words and as numbers.</summary>
 internal static class PictureScaleText
 {
-    /// <summary>"12.4 px/mm ± 0.4 %" along the first known length, with the scatter between known lengths where it counts; empty where there is none.</summary>
+    /// <summary>"12.4 px/mm ± 0.4 %" along the first known length, with the scatter between known lengths where it counts; or across the middle by the board; empty where there is neither.</summary>
     public static string Of(OpenDossier dossier, string sha256, PictureFrame frame)
     {
+        if (dossier.Model.Scale(sha256).References.Count == 0 && ByBoard(dossier, sha256, frame) is { } board) return string.Create(CultureInfo.InvariantCulture, $"{board.PxPerMm:0.##} px/mm ± {board.Relative * 100:0.##} % by the board");
         if (Fitted(dossier, sha256, frame) is not { } scale) return "";
         // Said where the scale stands: the single lengths still carry no warning, since once in fifty chance alone does this.
         var apart = scale.Fit.Scattered ? string.Create(CultureInfo.InvariantCulture, $", known lengths {scale.Fit.ReferenceSpread * 100:0.#} % apart") : "";
         return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{apart}");
     }
 
-    /// <summary>px of the upright picture per mm along the first known length, and its relative standard uncertainty; null where there is none.</summary>
+    /// <summary>px of the upright picture per mm along the first known length, or across the middle by the board, and its relative standard uncertainty; null where there is neither.</summary>
     public static (double PxPerMm, double Relative)? Along(OpenDossier dossier, string sha256, PictureFrame frame) =>
-        Fitted(dossier, sha256, frame) is { } scale ? (scale.PxPerMm, scale.Relative) : null;
+        Fitted(dossier, sha256, frame) is { } scale ? (scale.PxPerMm, scale.Relative) : dossier.Model.Scale(sha256).References.Count == 0 ? ByBoard(dossier, sha256, frame) : null;
+
+    private static (double PxPerMm, double Relative)? ByBoard(OpenDossier dossier, string sha256, PictureFrame frame)
+    {
+        if (!dossier.Model.Measures(sha256)) return null;
+        var (x, y, half) = (frame.Width / 2.0, frame.Height / 2.0, frame.Width / 4.0);
+        var chord = dossier.Model.Board(sha256)!.Laid.Length(sha256, new(x - half, y), new(x + half, y), 0);
+        return (2 * half / chord.Mm, chord.ShareU / chord.Mm);
+    }
 
     private static (ScaleFit Fit, double PxPerMm, double Relative)? Fitted(OpenDossier dossier, string sha256, PictureFrame frame)
     {

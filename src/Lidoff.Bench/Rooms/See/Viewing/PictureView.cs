@@ -2,6 +2,8 @@ using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Boards;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Pictures;
@@ -24,9 +26,10 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Taken">Every designator of the dossier.</param>
 /// <param name="Previous">Hash of the picture before it; empty for the first.</param>
 /// <param name="Next">Hash of the picture after it; empty for the last.</param>
+/// <param name="Board">How it lies on its board.</param>
 public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
-    ValueList<string> Taken, string Previous, string Next)
+    ValueList<string> Taken, string Previous, string Next, BoardLook Board)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
@@ -34,9 +37,10 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "");
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
+        List<PointedRow> spots = [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)];
         return new(
             sha256,
             pictures[at].Name,
@@ -47,22 +51,24 @@ public sealed record PictureView(
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
             header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
             [.. dossier.Model.Scale(sha256).References.Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
-            [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)],
+            [.. spots],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
             [.. SpotNames.Of(view)],
             at > 0 ? pictures[at - 1].Sha256 : "",
-            at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "");
+            at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "",
+            header.Ok ? BoardLook.Of(dossier, sha256, header.Value.Frame, spots.ConvertAll(spot => spot.Value.Spot)) : BoardLook.None);
     }
 
     /// <summary>Hash of the dossier's first picture; empty where it has none.</summary>
     public static string First(OpenDossier dossier) =>
         dossier.Session.View.Live<FileAdded>().FirstOrDefault(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal))?.Value.Sha256 ?? "";
 
-    /// <summary>What two places of the picture are apart, each clicked to within <paramref name="clickPx"/> px, before anything is stored; null where it has no scale.</summary>
+    /// <summary>What two places of the picture are apart, each clicked to within <paramref name="clickPx"/> px, before anything is stored; null where neither it nor its board has a scale.</summary>
     public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to, double clickPx)
     {
         var references = dossier.Model.Scale(sha256).References;
-        if (references.Count == 0 || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
+        if (!dossier.Model.Measures(sha256) || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
+        if (references.Count == 0) return Told(BoardMeasurement.Run(dossier.Model.Board(sha256)!.Laid, sha256, new("length", from, to), clickPx, header.Value.Frame));
         var job = new MeasureJob
         {
             Image = sha256,
@@ -71,11 +77,12 @@ public sealed record PictureView(
             ClickPx = clickPx,
             CameraDistanceMm = references.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
         };
-        var measured = Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length);
-        return measured.TryValue(out var found)
-            ? LengthFound.Of(found.ValueMm, found.UMm, found.LowMm, found.HighMm, found.Snap, found.Warnings)
-            : LengthFound.Not(measured.Faults.Select(fault => fault.Say));
+        return Told(Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length));
     }
+
+    private static LengthFound Told(Outcome<MeasuredLength> measured) => measured.TryValue(out var found)
+        ? LengthFound.Of(found.ValueMm, found.UMm, found.LowMm, found.HighMm, found.Snap, found.Warnings)
+        : LengthFound.Not(measured.Faults.Select(fault => fault.Say));
 
     private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here)
     {

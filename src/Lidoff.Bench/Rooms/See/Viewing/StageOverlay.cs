@@ -7,9 +7,10 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <summary>Everything drawn over a picture.</summary>
 /// <param name="Spots">Letters on leader lines.</param>
 /// <param name="Lines">Known and wanted lengths.</param>
+/// <param name="Marks">Landmarks, and places carried over from other pictures.</param>
 /// <param name="PxPerMm">Draws a scale bar of a round length; null draws none.</param>
 /// <param name="Doubt">What stands beside the bar's length, " ± 3 %"; empty where the eye could not tell.</param>
-public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines, double? PxPerMm = null, string Doubt = "")
+public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines, ValueList<StageMark> Marks, double? PxPerMm = null, string Doubt = "")
 {
     // One per cent is what the eye can tell along a bar; less doubt needs no words.
     private const double Told = 0.01;
@@ -18,9 +19,14 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
         withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected))] : [],
+        withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost)] : [],
         // Who looks on sees no clicked lengths, but should see how large it is.
         withLines ? null : view.Along?.PxPerMm,
         !withLines && view.Along is { Relative: > Told } scale ? string.Create(CultureInfo.InvariantCulture, $" ± {scale.Relative * 100:0.#} %") : "");
+
+    private static StageMark Landmark(LandmarkRow row) => new("landmark:" + row.Entry.Hex, Shown.Of(row.Value.Landmark), row.At.X, row.At.Y, row.Fits ? "landmark" : "misfit", 0);
+
+    private static StageMark Ghost(GhostRow ghost) => new("ghost:" + ghost.Spot, Shown.Of(ghost.Spot) + "?", ghost.At.At.X, ghost.At.At.Y, "ghost", ghost.At.Reach);
 
     private static StageLine Scale(ScaleRow row)
     {
