@@ -92,7 +92,13 @@ const hold = (el) => {
 const keep = (el) => {
   try { if (el.value) localStorage.setItem(hold(el), el.value); else localStorage.removeItem(hold(el)); } catch { /* full or refused: the text still stands in the field */ }
 };
-document.addEventListener('input', (event) => { sent.delete(event.target); if (event.target.dataset?.draft) keep(event.target); });
+document.addEventListener('input', (event) => {
+  sent.delete(event.target);
+  if (!event.target.dataset?.draft) return;
+  keep(event.target);
+  // Who types on gives the sweep no pause: what a form is about is kept with what is typed into it.
+  if (event.target.type !== 'hidden') for (const el of document.querySelectorAll('input[type=hidden][data-draft]')) if (el.value) keep(el);
+});
 // A field that goes away with the form it was sent by is stored; a slow page takes it away without emptying it first.
 const sent = new WeakSet();
 document.addEventListener('submit', (event) => { for (const el of event.target.querySelectorAll('[data-draft]')) sent.add(el); }, true);
