@@ -97,17 +97,24 @@ document.addEventListener('input', (event) => {
   if (!event.target.dataset?.draft) return;
   keep(event.target);
   // Who types on gives the sweep no pause: what a form is about is kept with what is typed into it.
-  if (event.target.type !== 'hidden') for (const el of document.querySelectorAll('input[type=hidden][data-draft]')) if (el.value) keep(el);
+  if (event.target.type !== 'hidden') for (const el of document.querySelectorAll('input[type=hidden][data-draft]')) { sent.delete(el); if (el.value) keep(el); }
 });
 // A field that goes away with the form it was sent by is stored; a slow page takes it away without emptying it first.
 const sent = new WeakSet();
-document.addEventListener('submit', (event) => { for (const el of event.target.querySelectorAll('[data-draft]')) sent.add(el); }, true);
+document.addEventListener('submit', (event) => {
+  for (const el of event.target.elements) {
+    if (!el.dataset.draft) continue;
+    sent.add(el);
+    // What a form is about goes with it at once: whoever leaves the page on the next key is not to find the form open again.
+    if (el.type === 'hidden') try { localStorage.removeItem(hold(el)); } catch { /* no storage in this browser */ }
+  }
+}, true);
 const stored = (el) => !el.value || (!el.isConnected && sent.has(el) && el.getAttribute('aria-invalid') !== 'true');
 
 function sweep() {
   for (const [el, place] of held) {
     // What the page itself wrote into a hidden field was never heard as typed.
-    if (el.type === 'hidden' && el.isConnected && el.value) localStorage.setItem(place, el.value);
+    if (el.type === 'hidden' && el.isConnected && el.value && !sent.has(el)) localStorage.setItem(place, el.value);
     // Emptied by the page after it was stored; a page that was left for the next at once was emptied on the way out.
     if (stored(el)) localStorage.removeItem(place);
     if (!el.isConnected) held.delete(el);

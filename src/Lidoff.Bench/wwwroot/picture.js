@@ -138,7 +138,13 @@ class Viewer {
     this.tell();
   }
 
-  close() { this.gone.abort(); this.sizes.disconnect(); this.lines?.disconnect(); this.canvas.remove(); this.svg.remove(); }
+  // The page may go away while it is asked; then nobody is left to be told, and nothing is wrong.
+  ask(what, ...about) {
+    if (this.gone.signal.aborted) return;
+    this.page.invokeMethodAsync(what, ...about).catch((trouble) => { if (this.stage.isConnected && !this.gone.signal.aborted) throw trouble; });
+  }
+
+  close() { this.gone.abort(); clearTimeout(this.telling); this.sizes.disconnect(); this.lines?.disconnect(); this.canvas.remove(); this.svg.remove(); }
 
   // ---- points of an unfinished act
   held() { return `points:${location.pathname}`; }
@@ -150,23 +156,23 @@ class Viewer {
     } catch { /* refused: the points then last as long as the page */ }
   }
 
-  tellPoints() { this.page.invokeMethodAsync('Points', this.tool, this.points.flat(), this.coarse ?? 1); }
+  tellPoints() { this.ask('Points', this.tool, this.points.flat(), this.coarse ?? 1); }
 
   set(x, y) {
     x = Math.min(this.width, Math.max(0, Math.round(x * 100) / 100));
     y = Math.min(this.height, Math.max(0, Math.round(y * 100) / 100));
     if (this.tool === 'move') {
-      if (this.grabbed) { this.page.invokeMethodAsync('Moved', this.grabbed.id, x, y); this.grabbed = null; }
+      if (this.grabbed) { this.ask('Moved', this.grabbed.id, x, y); this.grabbed = null; }
       else {
         this.grabbed = this.near(x, y);
-        this.page.invokeMethodAsync('Grabbed', this.grabbed?.id ?? '');
+        this.ask('Grabbed', this.grabbed?.id ?? '');
       }
       this.draw();
       return;
     }
     const spot = this.most <= 1 && this.tool !== 'landmark' && !this.points.length ? this.near(x, y, true) : null;
-    if (spot) { this.page.invokeMethodAsync('Picked', spot.id); return; }
-    if (!this.most) { this.page.invokeMethodAsync('Picked', ''); return; }
+    if (spot) { this.ask('Picked', spot.id); return; }
+    if (!this.most) { this.ask('Picked', ''); return; }
     if (this.points.length >= this.most) this.points = [];
     this.points.push([x, y]);
     // A hand sets a point to the pixel of the screen, which seen from afar is several of the picture.
@@ -221,7 +227,7 @@ class Viewer {
   tell() {
     clearTimeout(this.telling);
     if (this.quiet) return;
-    this.telling = setTimeout(() => this.box && this.page.invokeMethodAsync('Viewed', this.x, this.y, this.touched ? this.box.width / this.scale : 0), 200);
+    this.telling = setTimeout(() => this.box && this.ask('Viewed', this.x, this.y, this.touched ? this.box.width / this.scale : 0), 200);
   }
 
   on(x, y) { return [(x - this.x) * this.scale + this.box.width / 2, (y - this.y) * this.scale + this.box.height / 2]; }
@@ -280,7 +286,7 @@ class Viewer {
     if (e.type === 'pointerup') {
       if (this.dragged && this.dragging) {
         const [x, y] = this.dragging;
-        this.page.invokeMethodAsync('Moved', this.dragged.id, Math.min(this.width, Math.max(0, x)), Math.min(this.height, Math.max(0, y)));
+        this.ask('Moved', this.dragged.id, Math.min(this.width, Math.max(0, x)), Math.min(this.height, Math.max(0, y)));
       } else if (this.still) this.set(...this.place(e));
     }
     [this.dragged, this.dragging, this.still] = [null, null, false];
