@@ -68,6 +68,7 @@ internal sealed class MoveFinder(MoveBench bench, string question)
 
         if (answer.Level == NameLevel.Part && answer.P > Settled) return;
         if (answer.Decisions.Count > 0 && answer.Says != IdentityAnswer.Undecided) return;
+        if (answer.Local.Next.Count == 0) Add(MoveSentences.LookAt(spot), MoveMinutes.Look, MoveSentences.NoneTells(answer), "spot:" + spot);
         foreach (var next in answer.Local.Next)
         {
             found.Add(new(question, MoveSentences.Named(spot, next.Measure), next.Bits, next.Minutes, MoveRisks.Of(next.Risk), MoveSentences.Tells(answer, next.Bits), "spot:" + spot));

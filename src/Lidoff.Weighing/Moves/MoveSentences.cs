@@ -29,6 +29,11 @@ public static class MoveSentences
         ? Text($"The part at {answer.Spot} is undecided; this is expected to tell {bits:0.00} bits.")
         : Text($"The part at {answer.Spot} is {answer.Says}, {ValueText.Percent(answer.P)}; this is expected to tell {bits:0.00} bits.");
 
+    /// <summary>Why a part is looked at once more where the naming engine proposes nothing.</summary>
+    public static string NoneTells(IdentityAnswer answer) => answer.Says == IdentityAnswer.Undecided
+        ? $"The part at {answer.Spot} is undecided, and no single measurement is expected to decide it."
+        : Text($"The part at {answer.Spot} is {answer.Says}, {ValueText.Percent(answer.P)}, and no single measurement is expected to tell more.");
+
     /// <summary>A spot to look at closely.</summary>
     public static string LookAt(string spot) => $"look at {spot}: read its mark, measure its body, count its pins";
 

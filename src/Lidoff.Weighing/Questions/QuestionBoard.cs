@@ -54,7 +54,7 @@ public static class QuestionBoard
     {
         if (ties == 1 || tie.Says.Length == 0) return text;
         // A number that was reckoned for this very question would only say the question again.
-        if (!string.Equals(tie.Says, asked.Text, StringComparison.OrdinalIgnoreCase)) return $"{tie.Says}: {text}";
+        if (!string.Equals(tie.Says, asked.Text, StringComparison.OrdinalIgnoreCase)) return $"{tie.Says.TrimEnd('?')}: {text}";
         return there == 1 ? text : $"{tie.Reference}: {text}";
     }
 }

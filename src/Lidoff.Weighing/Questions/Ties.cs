@@ -25,7 +25,8 @@ internal static class Ties
     {
         var value = bench.Model.Value(reference);
         if (value.Missing is { } missing) return new(reference, value.Says, "", "", value.Grade, false, missing, value.RestsOn);
-        var decided = value.Name != IdentityAnswer.Undecided;
+        // A name that is a guess yet, "not in any list" among them, leaves the question open.
+        var decided = value.Name != IdentityAnswer.Undecided && (value.Number is not null || value.Grade > Evidence.Grading.Grade.E0);
         return new(reference, value.Says, ValueText.Print(value), value.Number is null ? Rivals(reference, bench) : ValueText.Interval(value), value.Grade, decided, "", value.RestsOn);
     }
 

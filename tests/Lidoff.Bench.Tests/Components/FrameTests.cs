@@ -43,6 +43,15 @@ public sealed class FrameTests : IDisposable
     }
 
     [Fact]
+    public void The_drawer_shows_eight_quarrels_and_counts_the_rest()
+    {
+        // Ten lengths, each read twice 1 mm apart at ± 0.02 mm.
+        bench.Set("fights", "", [.. Enumerable.Range(1, 10).SelectMany(i => new[] { 5, 6 }.Select(mm => $$"""{"kind":"length","spot":"U{{i}}","what":"width","mm":{{mm}},"u_mm":0.02}"""))]);
+        var drawer = bench.View("fights", dossier => DrawerView.Of(dossier, null))!;
+        Assert.Equal((8, 2), (drawer.Quarrels.Count, drawer.MoreQuarrels));
+    }
+
+    [Fact]
     public async Task What_was_done_is_taken_back_and_brought_again_as_often_as_one_likes()
     {
         Assert.True((await hand.Note("brindle", "spot D1", Line.Of("spot").Set("spot", "D1").Set("role", "lamp"))).Ok);

@@ -87,6 +87,16 @@ public sealed class QuestionBoardTests : IDisposable
         Assert.Matches("^or ZX528(32 (4[5-9]|50) %, ZX52810|10 (4[5-9]|50) %, ZX52832) (4[5-9]|50) %$", question.Spread);
     }
 
+    // A mark that no part of the list can carry: that it is in no list is so far a guess, and a guess does not answer (design §5, E0).
+    [Fact]
+    public void A_guess_at_a_name_leaves_the_question_open()
+    {
+        bench.Note("""{"kind":"mark","spot":"U4","lines":["K7"]}""", """{"kind":"question","question":"Q1","text":"Who makes it?","ties":["part:U4"]}""");
+        var question = Assert.Single(Board);
+        Assert.Equal((QuestionState.Open, Grade.E0), (question.State, question.Grade));
+        Assert.NotNull(question.Next);
+    }
+
     [Fact]
     public void What_is_missing_is_said_beside_what_is_there()
     {

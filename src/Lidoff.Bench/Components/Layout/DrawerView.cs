@@ -9,9 +9,10 @@ namespace Lidoff.Bench.Components.Layout;
 /// <summary>What the drawer says.</summary>
 /// <param name="Moves">The best next moves first, at most eight; the rest is counted.</param>
 /// <param name="MoreMoves">How many more there are.</param>
-/// <param name="Quarrels">Sightings that cannot all be true, in the book's order.</param>
+/// <param name="Quarrels">Sightings that cannot all be true, in the book's order, at most eight; the rest is counted.</param>
+/// <param name="MoreQuarrels">How many more there are.</param>
 /// <param name="Because">What the selected thing rests on; null when nothing is selected.</param>
-public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, BecauseNode? Because)
+public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, int MoreQuarrels, BecauseNode? Because)
 {
     private const int Most = 8;
 
@@ -23,7 +24,8 @@ public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueL
         return new(
             [.. moves.Take(Most)],
             Math.Max(0, moves.Count - Most),
-            [.. dossier.Quarrels],
+            [.. dossier.Quarrels.Take(Most)],
+            Math.Max(0, dossier.Quarrels.Count - Most),
             reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied));
     }
 }

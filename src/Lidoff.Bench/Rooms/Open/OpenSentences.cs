@@ -10,7 +10,14 @@ public static class OpenSentences
     public const string StepHint = "What was done; #act @tool ~setting !what it destroyed &picture, 4min, B1=3.61g for what was weighed. A doubled sign is the sign itself.";
 
     /// <summary>Under the field of plans.</summary>
-    public const string PlanHint = "What is to be done; #act, !what it will destroy, ?what to record first (as often as needed): cut the seam #cut !seal ?mass:whole ?picture of the seam";
+    public const string PlanHint = "What is to be done; #act, !what it will destroy, ?what to record first, ^the plan that comes before (both as often as needed): cut the seam #cut !seal ?mass:whole ?picture of the seam";
+
+    /// <summary>A plan that should come first and is none.</summary>
+    public static Fault NoSuchPlan(string name, IReadOnlyCollection<string> plans) => new(
+        "after", "the name of a plan", $"There is no plan {name} to come first; {(plans.Count == 0 ? "nothing is planned yet" : "there is " + string.Join(", ", plans))}.");
+
+    /// <summary>An order typed behind a step that was done.</summary>
+    public static Fault DoneAfter(string name) => new("after", "a step without ^", $"^{name} belongs to a plan; what was done stands in the order in which it was done. Leave it out, or double the sign to write it.");
 
     /// <summary>Under the field of specimens.</summary>
     public const string SpecimenHint = "Short name, what it is, then behind commas: 23.4 g, from where, bought 2026-01-12, revision, may be destroyed or keep whole.";

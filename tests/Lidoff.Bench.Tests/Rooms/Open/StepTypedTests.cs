@@ -73,6 +73,18 @@ public sealed class StepTypedTests
     public void Signs_that_mean_nothing_stay_words(string typed, string does) => Assert.Equal(does, StepTyped.Read(typed).Value.Does);
 
     [Fact]
+    public void A_plan_may_come_after_others_and_a_step_that_was_done_may_not()
+    {
+        var plan = StepTyped.ReadPlan("cut the seam #cut ^P1 ^P2 !seal", ["P1", "P2"]).Value;
+        Assert.Equal(("cut the seam", "seal"), (plan.Does, plan.Destroys));
+        Assert.Equal(["P1", "P2"], plan.After);
+        Assert.Equal("There is no plan P9 to come first; there is P1.", Assert.Single(StepTyped.ReadPlan("cut the seam ^P9", ["P1"]).Faults).Say);
+        Assert.Equal("There is no plan P9 to come first; nothing is planned yet.", Assert.Single(StepTyped.ReadPlan("cut the seam ^P9", []).Faults).Say);
+        Assert.StartsWith("^P1 belongs to a plan;", Assert.Single(StepTyped.ReadDone("cut the seam ^P1").Faults).Say, StringComparison.Ordinal);
+        Assert.Equal("press ^ and hold", StepTyped.ReadDone("press ^^ and hold").Value.Does);
+    }
+
+    [Fact]
     public void All_faults_come_at_once()
     {
         var faults = StepTyped.Read("#saw 1,500min 3min").Faults.Select(fault => fault.Say).ToList();

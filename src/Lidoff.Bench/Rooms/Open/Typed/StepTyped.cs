@@ -10,7 +10,7 @@ namespace Lidoff.Bench.Rooms.Open.Typed;
 /// <summary>
 /// A step, done or planned, as it is typed on one line: <c>cut the seam #cut @scalpel 4min !seal</c>. Words are what is done; a word
 /// that begins with a sign opens a part that goes on to the next sign: <c>#</c> act, <c>@</c> tool, <c>~</c> setting, <c>!</c> what it
-/// destroys, <c>&amp;</c> picture, <c>?</c> what to record first. <c>4min</c> or <c>2 h</c> is the time, <c>B1=3.61g</c> a mass
+/// destroys, <c>&amp;</c> picture, <c>?</c> what to record first, <c>^</c> the plan that comes before. <c>4min</c> or <c>2 h</c> is the time, <c>B1=3.61g</c> a mass
 /// (<c>=23.4g</c> the whole). A doubled sign is the sign itself.
 /// </summary>
 /// <param name="Does">What is done.</param>
@@ -21,9 +21,10 @@ namespace Lidoff.Bench.Rooms.Open.Typed;
 /// <param name="Destroys">What is lost by it; empty when not typed.</param>
 /// <param name="Picture">Picture; empty when not typed.</param>
 /// <param name="RecordFirst">What to record first.</param>
+/// <param name="After">Plans that come first.</param>
 /// <param name="Masses">What was weighed.</param>
 public sealed record StepTyped(
-    string Does, StepAct Act, string Tool, string Setting, double? Minutes, string Destroys, string Picture, ValueList<string> RecordFirst, ValueList<MassTyped> Masses)
+    string Does, StepAct Act, string Tool, string Setting, double? Minutes, string Destroys, string Picture, ValueList<string> RecordFirst, ValueList<string> After, ValueList<MassTyped> Masses)
 {
     /// <summary>Opens the act.</summary>
     public const char ActSign = '#';
@@ -68,7 +69,7 @@ public sealed record StepTyped(
         if (faults.Count > 0) return Outcome<StepTyped>.Failed(faults);
         return new StepTyped(
             does, act ?? ActIn(text), Joined(parts, '@', ", "), Joined(parts, '~', ", "), minutes, Joined(parts, '!', ", "), Joined(parts, '&', " "),
-            [.. parts.Where(part => part.Sign == '?' && part.Text.Length > 0).Select(part => part.Text).Distinct(StringComparer.Ordinal)], [.. masses]);
+            Each(parts, '?'), Each(parts, '^'), [.. masses]);
     }
 
     /// <summary>The act that a line not yet finished names: by #, else by its first word; other where neither does.</summary>
@@ -90,6 +91,16 @@ public sealed record StepTyped(
         return string.Join(' ', value.Length > 0 ? kept.Append(sign + value) : kept);
     }
 
+    /// <summary>A plan's line: what it comes after must be among the <paramref name="plans"/>.</summary>
+    public static Outcome<StepTyped> ReadPlan(string? text, IReadOnlyCollection<string> plans) => Read(text).Then(step =>
+    {
+        var unknown = step.After.Where(name => !plans.Contains(name)).Select(name => OpenSentences.NoSuchPlan(name, plans)).ToList();
+        return unknown.Count > 0 ? Outcome<StepTyped>.Failed(unknown) : step;
+    });
+
+    /// <summary>The line of a step that was done: it comes after nothing.</summary>
+    public static Outcome<StepTyped> ReadDone(string? text) => Read(text).Then(step => step.After.Count > 0 ? (Outcome<StepTyped>)OpenSentences.DoneAfter(step.After[0]) : step);
+
     /// <summary>The lines to store for a step that was done; <paramref name="specimen"/> and <paramref name="plan"/> may be empty.</summary>
     public IReadOnlyList<Line> Done(string specimen, string plan = "") =>
     [
@@ -103,8 +114,11 @@ public sealed record StepTyped(
     {
         var with = string.Join(", ", new[] { Tool, Setting }.Where(part => part.Length > 0));
         return Line.Of("plan").Set("specimen", specimen).Set("plan", plan).Set("does", with.Length > 0 ? $"{Does}, with {with}" : Does)
-            .Set("act", ActWords.Word(Act)).Set("destroys", Destroys).Set("record_first", RecordFirst);
+            .Set("act", ActWords.Word(Act)).Set("destroys", Destroys).Set("record_first", RecordFirst).Set("after", After);
     }
+
+    private static ValueList<string> Each(IEnumerable<StepWords> parts, char sign) =>
+        [.. parts.Where(part => part.Sign == sign && part.Text.Length > 0).Select(part => part.Text).Distinct(StringComparer.Ordinal)];
 
     private static string Joined(IEnumerable<StepWords> parts, char sign, string between) =>
         string.Join(between, parts.Where(part => part.Sign == sign && part.Text.Length > 0).Select(part => part.Text));

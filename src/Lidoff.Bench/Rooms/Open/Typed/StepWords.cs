@@ -14,7 +14,7 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
     /// <summary>Sign of a mass.</summary>
     public const char Mass = '=';
 
-    private const string Signs = "#@~!&?";
+    private const string Signs = "#@~!&?^";
 
     /// <summary>The parts in the order typed; what is done may be in several.</summary>
     public static IEnumerable<StepWords> Of(string? text)
@@ -54,7 +54,7 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
                 yield return new(sign, whole, whole);
             }
             else if (sign == Time) yield return new(sign, word, word);
-            else if (sign == '#') yield return new(sign, word[1..], word);
+            else if (sign is '#' or '^') yield return new(sign, word[1..], word);
             else open = new(sign, word[1..], word);
         }
 
