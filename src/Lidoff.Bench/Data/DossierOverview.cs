@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
+using Lidoff.Opening.Resuming;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Weighing.Becauses;
 
@@ -12,8 +13,9 @@ namespace Lidoff.Bench.Data;
 /// <param name="Entries">Number of entries of any kind.</param>
 /// <param name="Notices">What is shown on every page, such as that all of it is invented.</param>
 /// <param name="Troubles">Sentences about entries that were damaged, refused or not understood.</param>
+/// <param name="Bench">Where the bench was left, in sentences: the cell, what was in hand, the next act that cannot be taken back; empty before anything was opened.</param>
 /// <param name="Newest">The newest entries, newest first, at most thirty.</param>
-public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles, ValueList<EntryRow> Newest)
+public sealed record DossierOverview(string Name, string Title, int Entries, ValueList<string> Notices, ValueList<string> Troubles, ValueList<string> Bench, ValueList<EntryRow> Newest)
 {
     private const int Most = 30;
 
@@ -21,7 +23,7 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
     public static DossierOverview Of(OpenDossier dossier)
     {
         var view = dossier.Session.View;
-        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)], [.. Rows(dossier)]);
+        return new(dossier.Session.Name, TitleOf(view), view.Entries.Count, NoticesOf(view), [.. Trouble(dossier)], [.. Left(dossier)], [.. Rows(dossier)]);
     }
 
     /// <summary>What the dossier is about in words; empty where nobody said.</summary>
@@ -44,6 +46,14 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
             folded.Fate,
             folded.Entry.By,
             folded.Entry.At));
+    }
+
+    private static IEnumerable<string> Left(OpenDossier dossier)
+    {
+        var card = ResumeCard.Of(dossier.Session.View, dossier.Model.Has);
+        foreach (var cell in card.Cells.Where(each => each.Entry is not null)) yield return cell.Say;
+        if (card.InHand is { Said: true, What.Length: > 0 } hand) yield return $"In hand: {hand.What}{(hand.Next.Length > 0 ? "; next: " + hand.Next : "")}.";
+        if (card.IrreversibleSays.Length > 0) yield return "The next act that cannot be taken back: " + card.IrreversibleSays;
     }
 
     private static IEnumerable<string> Trouble(OpenDossier dossier)

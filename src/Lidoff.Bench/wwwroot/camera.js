@@ -7,15 +7,32 @@ export function open(panel, page, address) {
   const get = (name) => panel.querySelector(`[data-camera="${name}"]`);
   const [video, device, size, start, freeze, take, stop, said] = ['video', 'device', 'size', 'start', 'freeze', 'take', 'stop', 'said'].map(get);
   let stream = null;
+  let still = null;
   let busy = false;
   const say = (text) => { said.textContent = text; };
   const off = () => {
     for (const track of stream?.getTracks() ?? []) track.stop();
     stream = null;
+    thaw();
     video.srcObject = null;
     for (const each of [video, freeze, take, stop, device.parentElement, size.parentElement]) each.hidden = true;
     start.hidden = false;
   };
+
+  // A paused video may still show one frame more; what is frozen, shown and taken is one and the same picture.
+  function drawn() {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [video.videoWidth, video.videoHeight];
+    canvas.getContext('2d').drawImage(video, 0, 0);
+    return canvas;
+  }
+
+  function thaw() {
+    if (!still) return;
+    still.remove();
+    still = null;
+    video.hidden = false;
+  }
 
   const reasons = {
     NotAllowedError: 'The browser was not allowed to use the camera; allow it in its address line, then try again.',
@@ -38,6 +55,7 @@ export function open(panel, page, address) {
     for (const each of [video, freeze, take, stop, device.parentElement, size.parentElement]) each.hidden = false;
     start.hidden = true;
     video.srcObject = stream;
+    thaw();
     await video.play();
     freeze.setAttribute('aria-pressed', 'false');
     const track = stream.getVideoTracks()[0];
@@ -52,9 +70,7 @@ export function open(panel, page, address) {
     if (!stream || busy) return;
     busy = true;
     try {
-      const canvas = document.createElement('canvas');
-      [canvas.width, canvas.height] = [video.videoWidth, video.videoHeight];
-      canvas.getContext('2d').drawImage(video, 0, 0);
+      const canvas = still ?? drawn();
       const takenBy = device.selectedOptions[0]?.text ?? '';
       page.invokeMethodAsync('Taking');
       const picture = await new Promise((resolve) => canvas.toBlob(resolve, 'image/png'));
@@ -70,8 +86,16 @@ export function open(panel, page, address) {
 
   const held = () => {
     if (!stream) return;
-    if (video.paused) video.play(); else video.pause();
-    freeze.setAttribute('aria-pressed', String(video.paused));
+    if (still) { thaw(); video.play(); }
+    else {
+      still = drawn();
+      still.setAttribute('role', 'img');
+      still.setAttribute('aria-label', 'The frozen frame');
+      video.after(still);
+      video.hidden = true;
+      video.pause();
+    }
+    freeze.setAttribute('aria-pressed', String(!!still));
   };
 
   start.onclick = on;

@@ -219,11 +219,13 @@ class Lattice {
       if (!meant) { line.push([NOTHING]); this.place += 1; }
       else if (meant.includes(NOTHING)) meant.splice(meant.indexOf(NOTHING), 1);
       else meant.push(NOTHING);
-    } else if (which === 'first' && place?.length > 1) place.push(place.shift());
-    else if (which === 'other' && place?.length) {
+    } else if ((which === 'first' || which === 'other') && (place?.length || (!place && this.place > 0))) {
+      // Right after a sign the cursor stands behind it, and the sign is meant.
+      const meant = place?.length ? place : line[this.place - 1];
+      if (!meant?.length) return;
       // The next of what the first is usually taken for; with all of them there, round again from the front.
-      const next = [...(this.alike.get(place[0].toUpperCase()) ?? '')].find((each) => !place.includes(each));
-      if (next) place.push(next); else if (place.length > 1) place.unshift(place.pop());
+      const next = which === 'other' ? [...(this.alike.get(meant[0].toUpperCase()) ?? '')].find((each) => !meant.includes(each)) : null;
+      if (next) meant.push(next); else if (meant.length > 1) { if (which === 'first') meant.push(meant.shift()); else meant.unshift(meant.pop()); }
     } else if (which === 'insert') line.splice(this.place, 0, []);
     else if (which === 'delete' && place) line.splice(this.place, 1);
     else if (which === 'line') {

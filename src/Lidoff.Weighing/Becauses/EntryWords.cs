@@ -48,7 +48,7 @@ public static class EntryWords
         SpecimenSighting specimen => $"specimen {specimen.Specimen}{Colon(specimen.Says)}.",
         StateSighting state => $"state {state.Name}{Colon(state.Says)}{(state.Current.Length > 0 ? ", " + state.Current : "")}.",
         StepSighting step => $"step: {step.Does}{(step.Destroys.Length > 0 ? "; destroyed " + step.Destroys : "")}.",
-        StepPlanned plan => $"plan {plan.Plan}{Colon(plan.Does)}{(plan.Dropped ? ", dropped" : "")}.",
+        StepPlanned plan => $"plan {plan.Plan}{Colon(plan.Does)}{(plan.Recorded.Count > 0 ? ", recorded: " + string.Join("; ", plan.Recorded) : "")}{(plan.Dropped ? ", dropped" : "")}.",
         BenchLeft left => $"bench left{Colon(left.InHand)}.",
         CellSighting cell => $"cell{Blank(cell.Spot)}{Cell(cell)}.",
         QuestionAsked question => $"question {question.Question}{Colon(question.Text)}{(question.Dropped ? ", dropped" : "")}",

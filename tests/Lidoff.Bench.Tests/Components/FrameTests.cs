@@ -43,6 +43,20 @@ public sealed class FrameTests : IDisposable
     }
 
     [Fact]
+    public void The_overview_says_where_the_bench_was_left()
+    {
+        Assert.Empty(bench.View("brindle", DossierOverview.Of)!.Bench);
+        bench.Set("brindle", "",
+            """{"kind":"cell","spot":"BT1","connected":false}""",
+            """{"kind":"plan","plan":"P1","does":"cut the seam","act":"cut","destroys":"the seal","record_first":["mass:whole"]}""",
+            """{"kind":"pause","in_hand":"the lid","next":"weigh it"}""");
+        var left = bench.View("brindle", DossierOverview.Of)!.Bench;
+        Assert.Equal(3, left.Count);
+        Assert.Equal("In hand: the lid; next: weigh it.", left[1]);
+        Assert.Equal("The next act that cannot be taken back: P1, cut the seam: destroys the seal. Record first: mass:whole.", left[2]);
+    }
+
+    [Fact]
     public void The_drawer_shows_eight_quarrels_and_counts_the_rest()
     {
         // Ten lengths, each read twice 1 mm apart at ± 0.02 mm.

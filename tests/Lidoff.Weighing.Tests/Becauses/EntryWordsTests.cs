@@ -48,6 +48,7 @@ public sealed class EntryWordsTests : IDisposable
     [InlineData("""{"kind":"state","name":"charging","says":"amber","current_ua":-90000}""", "state charging: amber, −90 mA.")]
     [InlineData("""{"kind":"step","does":"cut the seam","destroys":"the seal"}""", "step: cut the seam; destroyed the seal.")]
     [InlineData("""{"kind":"plan","plan":"P1","does":"cut the seam"}""", "plan P1: cut the seam.")]
+    [InlineData("""{"kind":"plan","plan":"P1","does":"cut the seam","record_first":["mass:whole"],"recorded":["mass:whole"]}""", "plan P1: cut the seam, recorded: mass:whole.")]
     [InlineData("""{"kind":"plan","plan":"P1","dropped":true}""", "plan P1, dropped.")]
     [InlineData("""{"kind":"pause","in_hand":"the lower shell"}""", "bench left: the lower shell.")]
     [InlineData("""{"kind":"cell","spot":"B1","volts":3.8725,"connected":false,"damaged":true}""", "cell B1, 3.8725 V, disconnected, damaged.")]
