@@ -33,21 +33,22 @@ public sealed class CameraWalk(TheBrowser browser) : BrowserTest(browser)
         var view = bench.Stored("band", session => session.View);
         var files = view.Live<FileAdded>().Select(file => file.Value).ToList();
         Assert.All(files, file => Assert.Equal(("image/png", "camera"), (file.Type, file.From)));
-        Assert.Equal(files[0].Sha256, files[1].Sha256);
-        Assert.NotEqual(files[0].Sha256, files[2].Sha256);
-        Assert.Equal(3, files.Select(file => file.Name).Distinct(StringComparer.Ordinal).Count());
+        // The same bytes are one file, however often they come; the frame after the thaw is another.
+        Assert.Equal(2, files.Count);
+        Assert.NotEqual(files[0].Sha256, files[1].Sha256);
+        Assert.NotEqual(files[0].Name, files[1].Name);
         var tags = view.Live<PictureSighting>().Select(picture => picture.Value).ToList();
         Assert.Equal([("2x", "ring, low"), ("2x", "ring, low"), ("4x", "ring, low")], tags.Select(tag => (tag.Zoom, tag.Light)));
-        Assert.Equal(files.Select(file => file.Sha256), tags.Select(tag => tag.File));
+        Assert.Equal([files[0].Sha256, files[0].Sha256, files[1].Sha256], tags.Select(tag => tag.File));
         Assert.All(tags, tag => Assert.Contains("fake", tag.Camera, StringComparison.OrdinalIgnoreCase));
 
         // What was taken is what was seen: the camera's size, every pixel there, listed with its tags.
         var said = await panel.Locator("[data-camera=video]").EvaluateAsync<int[]>("video => [video.videoWidth, video.videoHeight]");
-        var path = Path.Combine(bench.Folder, "files", files[2].Sha256[..2], files[2].Sha256[2..]);
-        var header = PictureFile.Read(path, files[2].Name).Value;
+        var path = Path.Combine(bench.Folder, "files", files[1].Sha256[..2], files[1].Sha256[2..]);
+        var header = PictureFile.Read(path, files[1].Name).Value;
         Assert.Equal((said[0], said[1]), (header.Width, header.Height));
-        Assert.True(PictureFile.Check(path, files[2].Name).Ok);
-        var card = window.Page.Locator("ul.pictures li", new() { HasText = files[2].Name });
+        Assert.True(PictureFile.Check(path, files[1].Name).Ok);
+        var card = window.Page.Locator("ul.pictures li", new() { HasText = files[1].Name });
         await Assertions.Expect(card).ToContainTextAsync("4x");
         await Assertions.Expect(card).ToContainTextAsync("ring, low");
         await Shoot(window, "taken");
