@@ -30,7 +30,7 @@ public static class NameSentences
     public static string Alike(string spot, IEnumerable<string> specimens) => $"{string.Join(" and ", specimens)} are alike at {spot}";
 
     /// <summary>Under the field of a family.</summary>
-    public const string FamilyHint = "What all members begin with, x for a place left open: TPS6274x. Which member it is stays open; listed ones share your word by their odds, and some of it is left for a member that no list holds.";
+    public const string FamilyHint = "What all members begin with, x for a place left open: TPS6274x; left empty, the one shown. Which member it is stays open; listed ones share your word by their odds, and some of it is left for a member that no list holds.";
 
     /// <summary>Nothing was ticked.</summary>
     public const string NothingTicked = "Tick at least one spot whose best candidate is to be accepted.";

@@ -85,6 +85,22 @@ public sealed class SpotPageTests : RoomContext
         Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference);
     }
 
+    // The suggestion stands in the empty field: typing over it must not double it, and Enter takes it.
+    [Fact]
+    public void The_family_of_the_chosen_candidate_is_offered_and_not_typed_into_the_field()
+    {
+        Bench.Set("d", "D", """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""");
+        var page = Render<SpotPage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Spot, "U1"));
+        page.WaitForElement("#decide-head", Patience);
+        On(page, "[data-key=f]", e => e.Click());
+        page.WaitForElement("#why", Patience).Input("the lid is too worn for the rest");
+        Assert.Equal("", page.Find("#family").GetAttribute("value") ?? "");
+        var offered = page.Find("#family").GetAttribute("placeholder")!;
+        Assert.StartsWith("nRF52", offered, StringComparison.Ordinal);
+        On(page, "form:has(#why)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal((Verdict.Family, offered), Stored<IdentityDecision>().Select(decision => (decision.Verdict, decision.Part)).Single()), Patience);
+    }
+
     [Fact]
     public void A_family_is_accepted_with_the_member_left_open()
     {
