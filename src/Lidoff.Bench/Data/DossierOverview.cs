@@ -51,7 +51,9 @@ public sealed record DossierOverview(string Name, string Title, int Entries, Val
     private static IEnumerable<string> Left(OpenDossier dossier)
     {
         var card = ResumeCard.Of(dossier.Session.View, dossier.Model.Has);
-        foreach (var cell in card.Cells.Where(each => each.Entry is not null)) yield return cell.Say;
+        // Once anything is noted of the work, a cell that nobody looked at is said too: it counts as connected.
+        if (card.Cells.All(each => each.Entry is null) && card.InHand is not { Said: true } && card.Irreversible is null) yield break;
+        foreach (var cell in card.Cells) yield return cell.Say;
         if (card.InHand is { Said: true, What.Length: > 0 } hand) yield return $"In hand: {hand.What}{(hand.Next.Length > 0 ? "; next: " + hand.Next : "")}.";
         if (card.IrreversibleSays.Length > 0) yield return "The next act that cannot be taken back: " + card.IrreversibleSays;
     }
