@@ -139,9 +139,16 @@ document.getElementById('components-reconnect-modal')?.addEventListener('compone
     el.dispatchEvent(new Event('change', { bubbles: true }));
   }
 });
+// ---- marks place by place: their script is fetched with the first of them and finds the next by itself, so that no page waits for one.
+function lattices() {
+  if (!document.querySelector('[data-live]')) return;
+  for (const el of document.querySelectorAll('[data-lattice]')) if (!el.lattice) import('./lattice.js').then(({ open }) => open(el));
+}
+
 let due = 0;
 const soon = () => { clearTimeout(due); due = setTimeout(() => { try { sweep(); } catch { /* no storage in this browser */ } }, 50); };
-new MutationObserver(soon).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });
+new MutationObserver(() => { soon(); lattices(); }).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });
 document.addEventListener('keyup', soon);
 document.addEventListener('click', soon);
 soon();
+lattices();
