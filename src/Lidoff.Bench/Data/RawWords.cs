@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Lidoff.Evidence.Folding;
 using Lidoff.Weighing.Becauses;
@@ -15,13 +16,13 @@ internal static class RawWords
     public static string Of(FoldedEntry folded, IDossierView view)
     {
         var taken = view.Entries.Where(other => other.By.Contains(folded.Entry.Id)).Select(other => other.Entry.Kind).Distinct(StringComparer.Ordinal).ToList();
-        if (taken.Count > 0) return $"{folded.Entry.Kind} of {string.Join(", ", taken)}.";
+        if (taken.Count > 0) return Did(folded.Entry.Kind) + " " + string.Join(", ", taken) + ".";
         if (folded.Payload is not { } payload) return EntryWords.AsWritten;
         try
         {
             using var json = JsonDocument.Parse(payload);
             if (json.RootElement.ValueKind != JsonValueKind.Object) return EntryWords.AsWritten;
-            var said = json.RootElement.EnumerateObject().Where(each => each.Name != "kind" && each.Name[0] != '_' && Short(each.Value)).Take(MostValues).Select(each => $"{each.Name} {each.Value}");
+            var said = json.RootElement.EnumerateObject().Where(each => each.Name != "kind" && each.Name[0] != '_').Select(Said).OfType<string>().Take(MostValues);
             return string.Join(", ", said) is { Length: > 0 } words ? words + "." : EntryWords.AsWritten;
         }
         catch (JsonException)
@@ -29,6 +30,19 @@ internal static class RawWords
             return EntryWords.AsWritten;
         }
     }
+
+    private static string Did(string kind) => kind switch
+    {
+        "supersede" => "written anew:",
+        "undo" => "taken back:",
+        "erase" => "erased by right:",
+        _ => kind + " of",
+    };
+
+    // A list says how much it holds.
+    private static string? Said(JsonProperty each) => each.Value.ValueKind == JsonValueKind.Array
+        ? string.Create(CultureInfo.InvariantCulture, $"{each.Value.GetArrayLength()} {each.Name}")
+        : Short(each.Value) ? $"{each.Name} {each.Value}" : null;
 
     private static bool Short(JsonElement value) =>
         value.ValueKind is JsonValueKind.Number or JsonValueKind.True or JsonValueKind.False || (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MostCharacters });

@@ -1,6 +1,9 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Opening.Kinds;
+using Lidoff.Reckoning.Bound;
+using Lidoff.Reckoning.Reckon;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;
 
@@ -10,16 +13,26 @@ namespace Lidoff.Bench.Showing;
 public static class NumberReferences
 {
     /// <summary>References in natural order: lengths, bodies, pitches, masses, currents of states, reckonings.</summary>
-    public static IReadOnlyList<string> Of(IDossierView view) =>
+    public static IReadOnlyList<NumberReference> Of(IDossierView view) =>
     [
         .. view.Live<LengthSighting>().Select(each => $"length:{each.Value.Spot}:{each.Value.What}")
             .Concat(view.Live<BodySighting>().SelectMany(each => Body(each.Value)))
-            .Concat(view.Live<PitchSighting>().Select(each => "pitch:" + each.Value.Spot))
-            .Concat(view.Live<MassSighting>().Select(each => "mass:" + (each.Value.Spot.Length > 0 ? each.Value.Spot : "whole")))
-            .Concat(view.Live<StateSighting>().Where(each => each.Value.CurrentUa is not null).Select(each => "state:" + each.Value.Name))
-            .Concat(ReckoningNames.Of(view).Select(name => "reckoning:" + name))
-            .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
+            .Concat(view.Live<PitchSighting>().Select(each => "pitch:" + each.Value.Spot)).Select(name => new NumberReference(name, Dimensions.Length))
+            .Concat(view.Live<MassSighting>().Select(each => new NumberReference("mass:" + (each.Value.Spot.Length > 0 ? each.Value.Spot : "whole"), Dimensions.Mass)))
+            .Concat(view.Live<StateSighting>().Where(each => each.Value.CurrentUa is not null).Select(each => new NumberReference("state:" + each.Value.Name, Dimensions.Current)))
+            .Concat(Reckoned(view))
+            .DistinctBy(each => each.Reference, StringComparer.Ordinal).OrderBy(each => each.Reference, NaturalOrder.Instance),
     ];
+
+    // A number that was bound anew has the unit of its newest calculation; one of an unknown calculation has no number.
+    private static IEnumerable<NumberReference> Reckoned(IDossierView view)
+    {
+        var bindings = view.Live<ReckonBinding>().ToLookup(each => each.Value.Reckoning, each => each.Value.Calculation, StringComparer.Ordinal);
+        foreach (var name in ReckoningNames.Of(view))
+        {
+            if (bindings[name].LastOrDefault() is { } calculation && Reckoner.Find(calculation) is { Ok: true } found) yield return new("reckoning:" + name, found.Value.Info.Unit.Dimension);
+        }
+    }
 
     private static IEnumerable<string> Body(BodySighting body)
     {

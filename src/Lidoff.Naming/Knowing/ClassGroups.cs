@@ -5,8 +5,13 @@ namespace Lidoff.Naming.Knowing;
 /// <summary>The coarse kinds of part, and which words of a class or of a person's note point at which.</summary>
 public static class ClassGroups
 {
+    /// <summary>Resistors, capacitors, coils: parts that carry a value instead of a number.</summary>
+    public static ClassGroup Passive { get; } = new("passive", 0.5, 0.01);
+
     private static readonly (ClassGroup Group, string[] Words)[] Table =
     [
+        // Named by value, hardly ever by a list: what is taken for one is not compared with chips.
+        (Passive, ["resistor", "capacitor", "inductor", "ferrite", "passive", "fuse", "thermistor", "varistor"]),
         (new("gauge", 2, 0.75), ["gauge", "battery monitor"]),
         (new("charger", 5, 0.65), ["charger", "power path", "pmic", "power management", "pmu"]),
         (new("protection", 4, 0.45), ["protection", "esd", "tvs", "supervisor", "reset", "authentication"]),

@@ -30,7 +30,8 @@ internal sealed class SpreadReader(TypedText typed, Unit? expected, string where
     private Outcome<TypedSpread> Exact(string text) => Terms([text]).Then(found =>
     {
         var unit = found[0].Unit ?? Bare(found[0].Scan);
-        return Spread(SpreadShape.Exact, Si(found[0].Scan, unit), 0, null, null, unit, found[0].Unit is not null);
+        var step = (found[0].Scan with { Digits = "1e" + found[0].Scan.LastPlace.ToString(CultureInfo.InvariantCulture) }).Number("", []).SpanInSi(unit);
+        return Spread(SpreadShape.Exact, Si(found[0].Scan, unit), 0, null, null, unit, found[0].Unit is not null).Then(spread => spread with { LastDigit = double.IsFinite(step) ? step : 0 });
     });
 
     private Outcome<TypedSpread> PlusMinus(string[] parts)

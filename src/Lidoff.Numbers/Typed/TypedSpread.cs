@@ -16,6 +16,9 @@ namespace Lidoff.Numbers.Typed;
 public sealed record TypedSpread(
     SpreadShape Shape, double Centre, double U, double Least, double Most, Unit Unit, bool UnitTyped, string Raw, IReadOnlyList<string> Remarks)
 {
+    /// <summary>One unit of the last digit typed, in SI; 0 where that means nothing: for a range, or where a doubt was typed.</summary>
+    public double LastDigit { get; init; }
+
     /// <summary>Whether it is one value, with or without a doubt, and no range.</summary>
     public bool IsValue => Shape is SpreadShape.Exact or SpreadShape.Normal;
 

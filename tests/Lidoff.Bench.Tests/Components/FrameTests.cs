@@ -100,5 +100,26 @@ public sealed class FrameTests : IDisposable
         Assert.Contains(overview.Newest, entry => entry.Kind == "claim" && entry.Say.StartsWith("C1: U1 is ", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task What_was_taken_back_written_anew_or_published_is_said_in_words()
+    {
+        await hand.Note("brindle", "spot D1", Line.Of("spot").Set("spot", "D1").Set("role", "lamp"));
+        await hand.Undo("brindle");
+        Assert.Equal("taken back: spot.", Newest("undo"));
+        var length = bench.View("brindle", dossier => dossier.Session.View.Live<Lidoff.Seeing.Kinds.LengthSighting>()[0].Id.Hex)!;
+        Assert.True((await hand.Note("brindle", "width anew", Line.InPlaceOf(length, Line.Of("length").Set("spot", "U1").Set("what", "long side").Set("mm", 6.1)))).Ok);
+        Assert.Equal("written anew: length.", Newest("supersede"));
+    }
+
+    [Fact]
+    public void An_empty_drawer_says_how_to_begin_and_not_that_nothing_is_left()
+    {
+        bench.Set("new", "");
+        Assert.True(bench.View("new", dossier => DrawerView.Of(dossier, null))!.Bare);
+        Assert.False(bench.View("brindle", dossier => DrawerView.Of(dossier, null))!.Bare);
+    }
+
+    private string Newest(string kind) => bench.View("brindle", DossierOverview.Of)!.Newest.First(entry => entry.Kind == kind).Say;
+
     private string Spots() => string.Join(' ', bench.View("brindle", dossier => string.Join(' ', Lidoff.Bench.Showing.SpotNames.Of(dossier.Session.View)))!);
 }

@@ -12,7 +12,8 @@ namespace Lidoff.Bench.Components.Layout;
 /// <param name="Quarrels">Sightings that cannot all be true, in the book's order, at most eight; the rest is counted.</param>
 /// <param name="MoreQuarrels">How many more there are.</param>
 /// <param name="Because">What the selected thing rests on; null when nothing is selected.</param>
-public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, int MoreQuarrels, BecauseNode? Because)
+/// <param name="Bare">Whether nothing was noted in the dossier yet.</param>
+public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, int MoreQuarrels, BecauseNode? Because, bool Bare = false)
 {
     private const int Most = 8;
 
@@ -26,6 +27,7 @@ public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueL
             Math.Max(0, moves.Count - Most),
             [.. dossier.Quarrels.Take(Most)],
             Math.Max(0, dossier.Quarrels.Count - Most),
-            reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied));
+            reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied),
+            view.Entries.All(each => each.Entry.Kind == "dossier"));
     }
 }

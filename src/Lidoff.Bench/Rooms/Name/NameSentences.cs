@@ -5,6 +5,9 @@ namespace Lidoff.Bench.Rooms.Name;
 /// <summary>What the room Name says.</summary>
 public static class NameSentences
 {
+    /// <summary>What a mark on a passive says, read by a rule of the trade.</summary>
+    public static string ValueCode(string code) => $"“{Showing.Shown.Briefly(code)}” as a value code";
+
     /// <summary>No spot yet.</summary>
     public const string NoSpots = "No spot yet. Point at something in a picture of the room See, and it stands here.";
 

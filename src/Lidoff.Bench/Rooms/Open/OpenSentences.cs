@@ -26,7 +26,7 @@ public static class OpenSentences
     public const string StateHint = "Name: what it does, then behind commas: 6.1 µA ± 0.4 (negative while charging), lights …, press …, lasts 8 h. The energy model takes these names.";
 
     /// <summary>Under the field of masses.</summary>
-    public const string MassHint = "B1 3.61 g ± 0.01, or the number alone for the whole.";
+    public const string MassHint = "B1 3.61 g ± 0.01, or the number alone for the whole. Without ± one unit of the last digit is taken for its doubt.";
 
     /// <summary>No words.</summary>
     public static Fault NothingDone { get; } = new("does", "words", "Say in words what is done, before the signs.");

@@ -17,7 +17,7 @@ namespace Lidoff.Bench.Rooms.Reckon;
 /// <param name="References">What inputs may be bound to.</param>
 /// <param name="Free">The first designator that neither a number nor a spot bears.</param>
 /// <param name="Questions">The questions on the board, which a number may answer.</param>
-public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<string> References, string Free, ValueList<QuestionAsked> Questions)
+public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRow> Lengths, ValueList<NumberReference> References, string Free, ValueList<QuestionAsked> Questions)
 {
     // Of the doubt of a number, less than this is not worth a line.
     private const double Notable = 0.01;

@@ -63,7 +63,7 @@ public sealed class QuestionTableTests : RoomContext
         var spot = Bench.View("d", dossier => dossier.Session.View.Entries[^1].Entry)!;
         await Hand.TakeBack("d", spot.Id, "spot U1");
         var newest = Bench.View("d", DossierOverview.Of)!.Newest;
-        Assert.Equal("undo of spot.", newest[0].Say);
+        Assert.Equal("taken back: spot.", newest[0].Say);
         Assert.Equal("spot U1, role radio.", newest[1].Say);
     }
 

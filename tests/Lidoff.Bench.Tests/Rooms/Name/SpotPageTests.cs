@@ -26,6 +26,18 @@ public sealed class SpotPageTests : RoomContext
         Assert.Empty(Stored<IdentityDecision>());
     }
 
+    // R for the decimal point: IEC 60062. EIA-96 knows no 2R20.
+    [Fact]
+    public void What_is_taken_for_a_resistor_is_read_as_a_value_and_not_compared_with_chips()
+    {
+        var page = Page("R9");
+        page.WaitForAssertion(() => Assert.Contains("“2R20” as a value code", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Contains("2.2 Ω", page.Find("tr:has(th:contains('value code'))").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("pF", page.Markup, StringComparison.Ordinal);
+        var spot = Bench.View("d", dossier => SpotView.Of(dossier, "R9"))!;
+        Assert.True(spot.NoneP > 0.9, $"none of the lists holds it: {spot.NoneP}");
+    }
+
     [Fact]
     public void Without_a_reason_nothing_is_stored_and_the_sentence_stands_beside_the_field()
     {
@@ -200,5 +212,7 @@ public sealed class SpotPageTests : RoomContext
     private void Set() => Bench.Set("d", "D",
         """{"kind":"spot","spot":"U1","role":"radio and processor"}""",
         """{"kind":"mark","spot":"U1","lines":["N52832","QFAA?0"]}""",
-        """{"kind":"body","spot":"U1","mm":[6.01,6.00],"u_mm":0.02}""");
+        """{"kind":"body","spot":"U1","mm":[6.01,6.00],"u_mm":0.02}""",
+        """{"kind":"spot","spot":"R9","class":"resistor"}""",
+        """{"kind":"mark","spot":"R9","lines":["2R20"]}""");
 }

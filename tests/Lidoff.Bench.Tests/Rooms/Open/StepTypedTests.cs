@@ -17,7 +17,7 @@ public sealed class StepTypedTests
         Assert.Equal("seal, and the print on it", step.Destroys);
         Assert.Equal("seam.jpg", step.Picture);
         Assert.Equal(4, step.Minutes);
-        Assert.Equal(new MassTyped("B1", 3.61, null), Assert.Single(step.Masses));
+        Assert.Equal(new MassTyped("B1", 3.61, null, 0.01), Assert.Single(step.Masses));
     }
 
     [Theory]
@@ -30,7 +30,7 @@ public sealed class StepTypedTests
         var step = StepTyped.Read(typed).Value;
         Assert.Equal("unplug it", step.Does);
         Assert.Equal(4, step.Minutes);
-        Assert.Equal(new MassTyped("C1", 1.3, doubt), Assert.Single(step.Masses));
+        Assert.Equal(new MassTyped("C1", 1.3, doubt, doubt is null ? 0.01 : 0), Assert.Single(step.Masses));
     }
 
     [Theory]

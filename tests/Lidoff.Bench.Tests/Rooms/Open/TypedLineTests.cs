@@ -54,11 +54,17 @@ public sealed class TypedLineTests
     }
 
     [Theory]
-    [InlineData("B1 3.61 g ± 0.01", "B1", 3.61, 0.01)]
-    [InlineData("whole 21.4 g", "", 21.4, null)]
-    [InlineData("21.4", "", 21.4, null)]
-    [InlineData("CASE 4,2", "CASE", 4.2, null)]
-    public void A_mass_in_one_line(string typed, string spot, double g, double? u) => Assert.Equal(new MassTyped(spot, g, u), MassTyped.Read(typed).Value);
+    [InlineData("B1 3.61 g ± 0.02", "B1", 3.61, 0.02)]
+    [InlineData("whole 21.4 g", "", 21.4, 0.1)]
+    [InlineData("21.40", "", 21.4, 0.01)]
+    [InlineData("CASE 4,2", "CASE", 4.2, 0.1)]
+    [InlineData("CASE 38", "CASE", 38, 1.0)]
+    [InlineData("CASE 130 mg", "CASE", 0.13, 0.001)]
+    public void A_mass_in_one_line_and_without_a_doubt_one_unit_of_its_last_digit(string typed, string spot, double g, double u)
+    {
+        var mass = MassTyped.Read(typed).Value;
+        Assert.Equal((spot, g, u), (mass.Spot, mass.G, mass.UG ?? mass.DigitG));
+    }
 
     [Theory]
     [InlineData("B1", "How much does B1 weigh? Write, for example, B1 3.61 g.")]

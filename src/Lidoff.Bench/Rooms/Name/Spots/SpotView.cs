@@ -3,7 +3,10 @@ using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Grading;
 using Lidoff.Naming.Kinds;
+using Lidoff.Naming.Knowing;
 using Lidoff.Naming.Ranking;
+using Lidoff.Numbers.Quantities;
+using Lidoff.Numbers.Typed.Codes;
 using Lidoff.Opening.Kinds;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
@@ -142,5 +145,29 @@ public sealed record SpotView(
         {
             yield return new(told.Evidence, "", told.Says, "", Grade.E2);
         }
+
+        foreach (var (code, reading) in Codes(view, spot)) yield return new(NameSentences.ValueCode(code), "", reading.ToString(), "", Grade.E1);
     }
+
+    // What is taken for a passive carries a value, not a number. Every reading of it, but for those that its sort rules out.
+    private static IEnumerable<(string Code, CodeReading Reading)> Codes(IDossierView view, string spot)
+    {
+        var kind = view.Live<SpotSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Class).LastOrDefault(each => each.Length > 0) ?? "";
+        if (ClassGroups.Of(kind) != ClassGroups.Passive) yield break;
+        foreach (var code in view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Text).Distinct(StringComparer.Ordinal))
+        {
+            foreach (var reading in ComponentCodes.Read(code))
+            {
+                if (Fits(kind, reading.Unit.Dimension)) yield return (code, reading);
+            }
+        }
+    }
+
+    private static bool Fits(string kind, Dimension dimension) => kind switch
+    {
+        "resistor" => dimension == Units.Ohm.Dimension,
+        "capacitor" => dimension == Units.Farad.Dimension,
+        "inductor" => dimension == Units.Henry.Dimension,
+        _ => true,
+    };
 }

@@ -10,7 +10,8 @@ namespace Lidoff.Bench.Rooms.Open.Typed;
 /// <param name="Spot">What was weighed; empty for the whole specimen.</param>
 /// <param name="G">Mass, g.</param>
 /// <param name="UG">Its standard uncertainty, g; null when none was typed.</param>
-public sealed record MassTyped(string Spot, double G, double? UG)
+/// <param name="DigitG">One unit of the last digit typed, g: what a balance is trusted to where no doubt was typed (common practice, no source).</param>
+public sealed record MassTyped(string Spot, double G, double? UG, double DigitG)
 {
     /// <summary>Reads the line.</summary>
     public static Outcome<MassTyped> Read(string? text)
@@ -26,8 +27,8 @@ public sealed record MassTyped(string Spot, double G, double? UG)
 
     /// <summary>A mass without a name: 23.4 g, 23.4 g ± 0.05.</summary>
     internal static Outcome<MassTyped> Grams(TypedSpread spread) =>
-        TypedValue.Of(spread, Units.Gram, OpenSentences.MassIsNoRange).Then(grams => new MassTyped("", grams.Value, grams.U));
+        TypedValue.Of(spread, Units.Gram, OpenSentences.MassIsNoRange).Then(grams => new MassTyped("", grams.Value, grams.U, TypedValue.Stored(spread.LastDigit, Units.Gram)));
 
     /// <summary>The line to store.</summary>
-    public Line Line(string specimen) => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG);
+    public Line Line(string specimen) => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG ?? (DigitG > 0 ? DigitG : null));
 }

@@ -23,6 +23,10 @@ public static class InputWords
         return trimmed.Split(':', 2) is [var head, { Length: > 0 }] && head.All(c => char.IsAsciiLetterLower(c) || c == '_') && head.Length > 0;
     }
 
+    /// <summary>A caution whose names of inputs are read as words: "self discharge 0 % a month".</summary>
+    public static string Caution(string caution, CalculationInfo info) =>
+        info.Inputs.Where(input => input.Key.Contains('_', StringComparison.Ordinal)).Aggregate(caution, (said, input) => said.Replace(input.Key, Words(input.Key), StringComparison.Ordinal));
+
     /// <summary>The name of a calculation as people read it.</summary>
     public static string Words(string name) => name.Replace('_', ' ');
 }

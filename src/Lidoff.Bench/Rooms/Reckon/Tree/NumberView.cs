@@ -1,3 +1,4 @@
+using Lidoff.Bench.Rooms.Reckon.Binding;
 using System.Text;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
@@ -22,7 +23,7 @@ namespace Lidoff.Bench.Rooms.Reckon.Tree;
 /// <param name="Faults">Why there is no number.</param>
 /// <param name="References">What its inputs may be bound to.</param>
 public sealed record NumberView(
-    NumberRow Head, ReckonBinding? Binding, ValueList<InputRow> Inputs, string Improve, ValueList<string> Cautions, string Source, ValueList<string> Faults, ValueList<string> References)
+    NumberRow Head, ReckonBinding? Binding, ValueList<InputRow> Inputs, string Improve, ValueList<string> Cautions, string Source, ValueList<string> Faults, ValueList<NumberReference> References)
 {
     private const int LongestEntry = 240;
 
@@ -37,7 +38,7 @@ public sealed record NumberView(
             bound?.Binding,
             [.. inputs],
             Better(result, inputs),
-            [.. result?.Cautions ?? []],
+            [.. (result?.Cautions ?? []).Select(caution => InputWords.Caution(caution, result!.Info))],
             result?.Info.Source ?? "",
             [.. (bound?.Faults ?? []).Select(fault => fault.Say)],
             [.. NumberReferences.Of(dossier.Session.View)]);
