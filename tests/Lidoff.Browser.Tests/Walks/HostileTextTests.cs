@@ -62,7 +62,7 @@ public sealed class HostileTextTests(TheBrowser browser) : BrowserTest(browser)
     [InlineData("open", "#step", "a text of 1 to 2000 characters")]
     [InlineData("open", "#plan", "a text of 1 to 2000 characters")]
     [InlineData("trace", "#touch", "Add beep, no beep, open, ohms or volts.")]
-    [InlineData("trace", "#pad", "characters")]
+    [InlineData("trace", "#pad", "a text of 1 to 20 characters")]
     [InlineData("tell", "#claim", "a text of 1 to 2000 characters")]
     public async Task A_text_without_end_gets_a_sentence_stays_in_the_field_and_leaves_the_page_usable(string room, string field, string expected)
     {
