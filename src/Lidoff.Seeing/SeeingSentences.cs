@@ -88,6 +88,13 @@ public static class SeeingSentences
     /// <summary>No file where the job says one is.</summary>
     public static string UnknownImage(string name) => $"There is no picture at {Quoted(name)}.";
 
+    /// <summary>OpenCV, or what it wants of the system, is missing.</summary>
+    public static string NoVision(string why) =>
+        "Focus stacks, stitching, light sets and averages are off on this machine; everything else of the room works. "
+        + (why.Contains("libgtk", StringComparison.Ordinal)
+            ? "OpenCV wants the system library GTK 3: install it (Debian: apt-get install libgtk-3-0) and start Lidoff again."
+            : $"OpenCV's library could not be loaded from beside the program; build it again (./lidoff). The system says: {Quoted(why)}");
+
     /// <summary>Progress of a pyramid.</summary>
     public static string MakingTiles(string name) => $"Making tiles of {Quoted(name)}";
 

@@ -29,6 +29,7 @@ public sealed class EntryPayloads
         Take<PitchSighting>(view);
         Take<SpotSighting>(view);
         Take<PictureSighting>(view);
+        Take<ComposedSighting>(view);
         Take<ReckonBinding>(view);
         Take<IdentityDecision>(view);
         Take<SpecimensAlike>(view);

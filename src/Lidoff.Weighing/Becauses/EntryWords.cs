@@ -33,6 +33,7 @@ public static class EntryWords
         PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######} ± {pitch.UMm:0.######} mm."),
         SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",
         PictureSighting picture => $"{Named(picture.File, model)} is a picture of the specimen.",
+        ComposedSighting made => $"{Named(made.Picture, model)} was made as {Made(made.Method)} of {string.Join(", ", made.Inputs.Select(input => Named(input, model)))}{(made.RestPx is { } rest ? Text($"; {rest:0.##} px left between them") : "")}.",
         ReckonBinding reckoning => $"reckoning {reckoning.Reckoning}: {reckoning.Calculation} of {string.Join(", ", reckoning.Inputs.Select(input => $"{input.Key} {(input.From.Length > 0 ? input.From : input.Typed)}"))}.",
         IdentityDecision decision => $"decision on {decision.Spot}: {Says(decision.Verdict)}{(decision.Part.Length > 0 ? " " + decision.Part : "")}, because {decision.Why}.",
         SpecimensAlike alike => $"specimens {string.Join(", ", alike.Specimens)} are alike at {alike.Spot}, because {alike.Why}.",
@@ -64,9 +65,17 @@ public static class EntryWords
         SpotSighting spot => spot.Picture,
         LandmarkSighting landmark => landmark.Picture,
         PictureSighting picture => picture.File,
+        ComposedSighting made => made.Picture,
         PadSighting pad => pad.Picture,
         StepSighting step => step.Picture,
         _ => "",
+    };
+
+    private static string Made(Seeing.Composing.ComposeMethod method) => method switch
+    {
+        Seeing.Composing.ComposeMethod.Stack => "a focus stack",
+        Seeing.Composing.ComposeMethod.Lights => "a light set",
+        _ => "an average",
     };
 
     /// <summary>The spot a payload is about; empty where it is about none or several.</summary>

@@ -28,7 +28,7 @@ public sealed record CombinedLength(double Mm, double UMm, double LowMm, double 
         return new(mean.Value, u, mean.Value - (Ninety * u), mean.Value + (Ninety * u), Grades.OfLines([.. lines.Select(_ => Grade.E2)]), widened);
     }
 
-    private static string Line(LengthReading reading) => reading.Picture.Length > 0 ? "picture " + reading.Picture : "instrument " + reading.Sighting.Hex;
+    private static string Line(LengthReading reading) => reading.Picture.Length > 0 ? "picture " + (reading.ScaleOf.Length > 0 ? reading.ScaleOf : reading.Picture) : "instrument " + reading.Sighting.Hex;
 
     private static (double Value, double U) OneLine(IEnumerable<LengthReading> line)
     {

@@ -17,7 +17,7 @@ public sealed class DossierModel
     private readonly InputTable<string, string> catalogue = new("catalogue", version => version);
     private readonly Dictionary<EntryId, int> positions = [];
     private readonly PictureStep pictures;
-    private readonly ScaleStep scales;
+    private readonly TakenScaleStep scales;
     private readonly BoardStep boards;
     private readonly PictureBoardStep pictureBoards;
     private readonly LengthStep lengths;
@@ -34,9 +34,10 @@ public sealed class DossierModel
     public DossierModel(Lazy<Ranker> ranker, string catalogueVersion, Func<string, PictureFrame?> frame)
     {
         pictures = new(Tables);
-        scales = new(Tables, pictures);
+        var own = new ScaleStep(Tables, pictures);
+        scales = new(Tables, own);
         var specimens = new PictureSpecimenStep(Tables, pictures);
-        boards = new(Tables, pictures, scales, new SideStep(Tables, pictures), specimens, frame);
+        boards = new(Tables, pictures, own, new SideStep(Tables, pictures), specimens, frame);
         pictureBoards = new(Tables, specimens, boards);
         lengths = new(Tables, pictures, scales, pictureBoards, frame);
         evidence = new(Tables, lengths);
@@ -107,6 +108,6 @@ public sealed class DossierModel
     /// <summary>True when lengths clicked in a picture come out: it has a known length, or lies on a board that has one.</summary>
     public bool Measures(string sha256) => Scale(sha256).References.Count > 0 || Board(sha256) is { Laid.ScaleKnown: true } board && board.Laid.Picture(sha256) is not null;
 
-    /// <summary>The known lengths of a picture by its hash.</summary>
+    /// <summary>The known lengths that hold in a picture by its hash; they may be those of the picture it was made of.</summary>
     public PictureScale Scale(string sha256) => Graph.Get(scales, sha256);
 }

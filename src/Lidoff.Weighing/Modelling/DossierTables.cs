@@ -28,6 +28,9 @@ public sealed class DossierTables
     /// <summary>What was said of pictures as a whole, all in one group.</summary>
     public SightingTable<PictureSighting> Pictures { get; } = new("pictures", _ => [Whole]);
 
+    /// <summary>Pictures made of pictures, by the hash of what was made.</summary>
+    public SightingTable<ComposedSighting> Composed { get; } = new("composed", composed => [composed.Picture]);
+
     /// <summary>Lengths, by spot.</summary>
     public SightingTable<LengthSighting> Lengths { get; } = new("lengths", length => [length.Spot]);
 
@@ -76,6 +79,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Landmarks, Pictures, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
     ];
 }

@@ -19,6 +19,7 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Snap">The standard size it must be, or null.</param>
 /// <param name="Board">First picture, by hash, of the board that its picture lies on; empty for none.</param>
 /// <param name="ByBoard">True when its scale is that board's: it then shares it with what was measured in the board's other pictures.</param>
+/// <param name="ScaleOf">Hash of the picture whose scale it has, where its own was made of that one; empty otherwise. Both are then one line.</param>
 public sealed record LengthReading(
     double Mm,
     double UMm,
@@ -33,7 +34,8 @@ public sealed record LengthReading(
     ValueList<MeasureWarning> Warnings,
     Seeing.Standards.StandardSnap? Snap,
     string Board = "",
-    bool ByBoard = false)
+    bool ByBoard = false,
+    string ScaleOf = "")
 {
     /// <summary>How it was measured, and what came of it.</summary>
     public string Says => string.Create(CultureInfo.InvariantCulture, $"{How}: {Mm:0.###} ± {UMm:0.###} mm");

@@ -21,7 +21,7 @@ namespace Lidoff.Weighing.Modelling;
 /// Size and mirroring of a stored picture by its hash, null where it is no picture. Content is named by its hash and never
 /// changes, so this is as pure as an input.
 /// </param>
-public sealed class LengthStep(DossierTables tables, PictureStep pictures, ScaleStep scales, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
+public sealed class LengthStep(DossierTables tables, PictureStep pictures, TakenScaleStep scales, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
 {
     /// <inheritdoc/>
     public override string Name => "length";
@@ -84,14 +84,14 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Scale
         Take(
             Measurement.Run(job, size).Then(targets => targets[0].Length),
             [.. scale.References.Select(reference => reference.Id), picture.Added],
-            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}"));
+            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
 
         void Take(Outcome<MeasuredLength> measured, ValueList<EntryId> leansOn, string how)
         {
             if (!measured.TryValue(out var length)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
             else readings.Add(new(
                 length.ValueMm, length.UMm, length.ScaleShare, length.LowMm, length.HighMm, picture.Sha256, picture.Name, sighting.Id, leansOn, how,
-                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0));
+                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0, scale.From));
         }
     }
 

@@ -14,12 +14,15 @@ internal static class PictureScaleText
         if (Fitted(dossier, sha256, frame) is not { } scale) return "";
         // Said where the scale stands: the single lengths still carry no warning, since once in fifty chance alone does this.
         var apart = scale.Fit.Scattered ? string.Create(CultureInfo.InvariantCulture, $", known lengths {scale.Fit.ReferenceSpread * 100:0.#} % apart") : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{apart}");
+        return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{apart}{Taken(dossier, sha256)}");
     }
 
     /// <summary>px of the upright picture per mm along the first known length, or across the middle by the board, and its relative standard uncertainty; null where there is neither.</summary>
     public static (double PxPerMm, double Relative)? Along(OpenDossier dossier, string sha256, PictureFrame frame) =>
         Fitted(dossier, sha256, frame) is { } scale ? (scale.PxPerMm, scale.Relative) : dossier.Model.Scale(sha256).References.Count == 0 ? ByBoard(dossier, sha256, frame) : null;
+
+    private static string Taken(OpenDossier dossier, string sha256) =>
+        dossier.Model.Scale(sha256).From is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : from[..8]) : "";
 
     private static (double PxPerMm, double Relative)? ByBoard(OpenDossier dossier, string sha256, PictureFrame frame)
     {

@@ -50,7 +50,7 @@ public sealed record PictureView(
             view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None,
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
             header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
-            [.. dossier.Model.Scale(sha256).References.Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
+            [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
             [.. spots],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
             [.. SpotNames.Of(view)],
@@ -79,6 +79,9 @@ public sealed record PictureView(
         };
         return Told(Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length));
     }
+
+    // Lengths of the picture it was made of are moved and taken back there.
+    private static ValueList<Sighting<ScaleSighting>> Own(Weighing.Modelling.PictureScale scale) => scale.From.Length == 0 ? scale.References : [];
 
     private static LengthFound Told(Outcome<MeasuredLength> measured) => measured.TryValue(out var found)
         ? LengthFound.Of(found.ValueMm, found.UMm, found.LowMm, found.HighMm, found.Snap, found.Warnings)
