@@ -1,22 +1,16 @@
-// One picture: panned, zoomed, pointed at by mouse, finger or keyboard. Tiles go on a canvas; spots, scales and lengths on an SVG above
-// it. What is drawn comes from the page through show(); what is done here goes back as few calls. Nothing is stored here but the
-// points of an unfinished act, which outlive a dropped connection.
-const SVG = 'http://www.w3.org/2000/svg';
-const NEAR = 16, STEP = 8, KEEP = 300;
-const el = (name, attributes = {}, text = '') => {
-  const made = document.createElementNS(SVG, name);
-  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
-  if (text) made.textContent = text;
-  return made;
-};
+// One picture: panned, zoomed, pointed at by mouse, finger or keyboard. Its pixels (picture-tiles.js) lie on a canvas; spots, scales and
+// lengths (picture-marks.js) on an SVG above it. What is drawn comes from the page through show(); what is done here goes back as few
+// calls. Nothing is stored here but the points of an unfinished act, which outlive a dropped connection.
+import { el, measure, bar, landmark, target, labels } from './picture-marks.js';
+import { Tiles } from './picture-tiles.js';
+
+const NEAR = 16, STEP = 8;
 
 /** Opens a picture in `stage`. `page` hears Points(tool, numbers), Moved(id, x, y), Picked(id), Viewed(x, y, width). */
 export function open(stage, page, options) {
   // The page may have taken the stage away before this was called: then there is nothing to open.
   if (!stage?.isConnected) return null;
-  const viewer = new Viewer(stage, page, options);
-  viewer.load();
-  return viewer;
+  return new Viewer(stage, page, options);
 }
 
 class Viewer {
@@ -28,12 +22,12 @@ class Viewer {
     this.svg = stage.appendChild(el('svg', { 'aria-hidden': 'true' }));
     this.pin = stage.parentElement.querySelector('[data-pin]');
     this.said = stage.parentElement.querySelector('[data-where]');
-    this.tiles = new Map();
     this.overlay = { spots: [], lines: [], marks: [] };
     [this.tool, this.most, this.points, this.grabbed] = ['look', 0, [], null];
     this.pointers = new Map();
     this.cross = null;
     this.gone = new AbortController();
+    this.tiles = new Tiles(stage, this, this.gone.signal, () => this.draw());
     const on = (target, name, then, more = {}) => target.addEventListener(name, then, { signal: this.gone.signal, ...more });
     if (!this.quiet) {
       on(stage, 'pointerdown', (e) => this.down(e));
@@ -51,36 +45,15 @@ class Viewer {
     }
     this.sizes = new ResizeObserver(() => this.sized());
     this.sizes.observe(stage);
+    this.sized();
+    this.tiles.load();
     // The line to type on comes from the page after its point, and grows with what is wrong with it.
     if (this.pin) { this.lines = new ResizeObserver(() => this.box && this.placePin()); this.lines.observe(this.pin); }
   }
 
-  async load() {
-    // A small whole picture at once; tiles when their pyramid stands, which takes seconds for a large one the first time.
-    if (this.thumbs) this.picture(`/thumbs/${this.sha256}/1280`, (image) => { this.whole = image; });
-    else this.picture(`/files/${this.sha256}`, (image) => { this.whole = image; });
-    this.sized();
-    if (!this.whole) {
-      this.waits = this.stage.appendChild(document.createElement('p'));
-      this.waits.className = 'waits';
-      this.waits.textContent = 'Making the picture small enough to show; a large one takes a few seconds.';
-    }
-    if (!this.thumbs) return;
-    try {
-      const answer = await fetch(`/tiles/${this.sha256}`, { signal: this.gone.signal });
-      if (answer.ok) this.levels = await answer.json();
-    } catch { /* left before it was there, or no connection: the small picture stays */ }
-    this.draw();
-  }
-
-  picture(address, then) {
-    const image = new Image();
-    image.onload = () => { this.waits?.remove(); then(image); this.draw(); };
-    image.onerror = () => { if (this.waits) this.waits.textContent = 'The picture could not be shown. Load the page again.'; };
-    image.src = address;
-  }
-
   // ---- what the page says
+  sharpen() { this.tiles.sharpen(); }
+
   show(overlay) { this.overlay = overlay; this.draw(); }
 
   use(tool, most) {
@@ -347,154 +320,31 @@ class Viewer {
     g.setTransform(1, 0, 0, 1, 0, 0);
     g.clearRect(0, 0, this.canvas.width, this.canvas.height);
     g.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
-    const [left, top] = this.on(0, 0);
-    g.imageSmoothingEnabled = this.scale < 3;
-    if (this.whole) g.drawImage(this.whole, left, top, this.width * this.scale, this.height * this.scale);
-    if (!this.levels) return;
-    const topLevel = this.levels.levels - 1;
-    const level = Math.max(0, Math.min(topLevel, topLevel + Math.ceil(Math.log2(this.scale * this.ratio) - 0.3)));
-    // The thumbnail is as good as the coarse levels.
-    if (this.whole && this.width / 2 ** (topLevel - level) <= this.whole.naturalWidth && this.height / 2 ** (topLevel - level) <= this.whole.naturalHeight) return;
-    const [size, overlap, shrink] = [this.levels.tileSize, this.levels.overlap, 2 ** (topLevel - level)];
-    const across = Math.ceil(Math.ceil(this.width / shrink) / size), down = Math.ceil(Math.ceil(this.height / shrink) / size);
-    const at = (px) => Math.floor(px / shrink / size);
-    const [w, h] = [this.box.width / this.scale / 2, this.box.height / this.scale / 2];
-    for (let ty = Math.max(0, at(this.y - h)); ty <= Math.min(down - 1, at(this.y + h)); ty += 1) {
-      for (let tx = Math.max(0, at(this.x - w)); tx <= Math.min(across - 1, at(this.x + w)); tx += 1) {
-        const image = this.tile(level, tx, ty);
-        if (!image) continue;
-        const [ox, oy] = [tx ? tx * size - overlap : 0, ty ? ty * size - overlap : 0];
-        const s = shrink * this.scale;
-        g.drawImage(image, left + ox * s, top + oy * s, image.naturalWidth * s, image.naturalHeight * s);
-      }
-    }
-  }
-
-  tile(level, x, y) {
-    const key = `${level}/${x}/${y}`;
-    const known = this.tiles.get(key);
-    if (known !== undefined) {
-      // Last used, last thrown away.
-      this.tiles.delete(key);
-      this.tiles.set(key, known);
-      return known;
-    }
-    this.tiles.set(key, null);
-    this.picture(`/tiles/${this.sha256}/${key}`, (image) => this.tiles.set(key, image));
-    while (this.tiles.size > KEEP) this.tiles.delete(this.tiles.keys().next().value);
-    return null;
+    this.tiles.paint(g, this);
   }
 
   mark() {
     const out = [];
-    this.worded = [];
+    const worded = [];
     for (const l of this.overlay.lines) {
       const [[x1, y1], [x2, y2]] = [this.seen(`${l.id}:from`, l.x1, l.y1), this.seen(`${l.id}:to`, l.x2, l.y2)];
-      out.push(...this.measure(x1, y1, x2, y2, l.sort, l.words, l.on));
+      out.push(...measure(x1, y1, x2, y2, l.sort, l.words, l.on, worded));
     }
-    for (const m of this.overlay.marks) out.push(...this.landmark(...this.seen(m.id, m.x, m.y), m));
-    out.push(...this.labels());
-    out.push(...this.bar());
+    for (const m of this.overlay.marks) out.push(...landmark(...this.seen(m.id, m.x, m.y), m.sort, m.name, m.reach * this.scale));
+    out.push(...labels(this.box, this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })), this.tall));
+    out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt));
     for (let i = 1; i < this.points.length; i += 1) {
       const [a, b] = [this.on(...this.points[i - 1]), this.on(...this.points[i])];
-      out.push(...this.measure(...a, ...b, 'pending', '', true));
+      out.push(...measure(...a, ...b, 'pending', '', true));
     }
-    for (const p of this.points) out.push(...this.target(...this.on(...p), 'pending'));
-    if (this.grabbed) out.push(...this.target(...this.on(this.grabbed.x, this.grabbed.y), 'pending'));
-    if (this.cross) out.push(...this.target(...this.on(...this.cross), 'cross'));
+    for (const p of this.points) out.push(...target(...this.on(...p), 'pending'));
+    if (this.grabbed) out.push(...target(...this.on(this.grabbed.x, this.grabbed.y), 'pending'));
+    if (this.cross) out.push(...target(...this.on(...this.cross), 'cross'));
     this.svg.replaceChildren(...out);
     this.placePin();
   }
 
   seen(id, x, y) { return this.dragging && this.dragged?.id === id ? this.on(...this.dragging) : this.on(x, y); }
-
-  measure(x1, y1, x2, y2, sort, words, on) {
-    const long = Math.hypot(x2 - x1, y2 - y1) || 1;
-    const [nx, ny] = [(-(y2 - y1) / long) * 6, ((x2 - x1) / long) * 6];
-    const d = `M${x1} ${y1}L${x2} ${y2}M${x1 - nx} ${y1 - ny}L${x1 + nx} ${y1 + ny}M${x2 - nx} ${y2 - ny}L${x2 + nx} ${y2 + ny}`;
-    const made = [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}${on ? ' on' : ''}` })];
-    if (words) {
-      // Beside an upright line, above or below a level one, and not over the words of another.
-      const anchor = nx > 3 ? 'start' : nx < -3 ? 'end' : 'middle';
-      const [x, wide] = [(x1 + x2) / 2 + nx * 2, words.length * 7];
-      const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
-      let y = (y1 + y2) / 2 + ny * 2 + 4;
-      while (this.worded.some(([l, r, at]) => left < r && left + wide > l && Math.abs(y - at) < 15)) y += 15;
-      this.worded.push([left, left + wide, y]);
-      made.push(el('text', { x, y, class: 'words', 'text-anchor': anchor }, words));
-    }
-    return made;
-  }
-
-  // A bar of a round length, at most a quarter of the window.
-  bar() {
-    const px = this.overlay.pxPerMm * this.scale;
-    const most = (0.25 * this.box.width) / px;
-    if (!(most > 0 && Number.isFinite(most))) return [];
-    const ten = 10 ** Math.floor(Math.log10(most));
-    const mm = [5, 2, 1].map((times) => times * ten).find((length) => length <= most * 1.000001) ?? ten;
-    const words = mm < 0.9995 ? `${Number((mm * 1000).toPrecision(6))} µm` : mm < 999.5 ? `${Number(mm.toPrecision(6))} mm` : `${Number((mm / 1000).toPrecision(6))} m`;
-    const [long, x, y] = [mm * px, (this.box.width - mm * px) / 2, this.box.height - 18];
-    const d = `M${x} ${y - 7}V${y + 7}M${x} ${y}H${x + long}M${x + long} ${y - 7}V${y + 7}`;
-    return [el('path', { d, class: 'bar under' }), el('path', { d, class: 'bar' }), el('text', { x: x + long / 2, y: y - 12, class: 'words scalebar', 'text-anchor': 'middle' }, words + (this.overlay.doubt ?? ''))];
-  }
-
-  // A landmark is a small square on its corner; what was carried over is a dashed ring as wide as its doubt.
-  landmark(x, y, { sort, name, reach }) {
-    const r = Math.max(7, reach * this.scale);
-    const made = sort === 'ghost'
-      ? [el('circle', { cx: x, cy: y, r, class: 'under' }), el('circle', { cx: x, cy: y, r, class: 'line ghost' })]
-      : ['under', `line ${sort}`].map((named) => el('path', { d: `M${x - r} ${y}L${x} ${y - r}L${x + r} ${y}L${x} ${y + r}Z`, class: named }));
-    return [...made, el('text', { x: x + r + 3, y: y - 3, class: 'words' }, name)];
-  }
-
-  target(x, y, sort) {
-    const d = `M${x - 14} ${y}H${x - 4}M${x + 4} ${y}H${x + 14}M${x} ${y - 14}V${y - 4}M${x} ${y + 4}V${y + 14}`;
-    return [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}` }), el('circle', { cx: x, cy: y, r: 1.5, class: `dot ${sort}` })];
-  }
-
-  // Letters in two columns at the edges, joined to their spots by leaders that do not cross.
-  labels() {
-    const { width, height } = this.box;
-    const seen = this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })).filter(({ at }) => at[0] >= 0 && at[0] <= width && at[1] >= 0 && at[1] <= height);
-    const out = [];
-    const wide = width > 560;
-    const sides = [[], []];
-    for (const each of seen.sort((a, b) => a.at[0] - b.at[0])) sides[each.at[0] * 2 < width ? 0 : 1].push(each);
-    const room = Math.max(1, Math.floor(height / 18));
-    // A column that is too full gives to the other the ones nearest to it.
-    while (sides[0].length > room && sides[1].length < room) sides[1].unshift(sides[0].pop());
-    while (sides[1].length > room && sides[0].length < room) sides[0].push(sides[1].shift());
-    for (const [i, column] of sides.entries()) {
-      column.sort((a, b) => a.at[1] - b.at[1] || a.at[0] - b.at[0]);
-      const slot = Math.min(this.tall, (height - 8) / Math.max(1, column.length));
-      const ports = [];
-      for (const { at } of column) ports.push(Math.max(at[1], (ports.at(-1) ?? -slot) + slot, slot / 2 + 4));
-      for (let k = ports.length - 1, most = height - slot / 2 - 4; k >= 0; k -= 1, most = ports[k + 1] - slot) ports[k] = Math.min(ports[k], most);
-      const x = i ? width - 8 : 8;
-      const turn = (a, b, c) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-      // Swapping two leaders that cross makes them shorter together, so this ends.
-      for (let swapped = true, rounds = 0; swapped && rounds < 50; rounds += 1) {
-        swapped = false;
-        for (let a = 0; a < column.length; a += 1) for (let b = a + 1; b < column.length; b += 1) {
-          const [p, q, r, s] = [[x, ports[a]], column[a].at, [x, ports[b]], column[b].at];
-          if (turn(p, q, r) * turn(p, q, s) < 0 && turn(r, s, p) * turn(r, s, q) < 0) { [column[a], column[b]] = [column[b], column[a]]; swapped = true; }
-        }
-      }
-      for (const [k, { s, at }] of column.entries()) {
-        const words = wide && slot >= 28 && s.words ? (s.words.length > 26 ? `${s.words.slice(0, 25)}…` : s.words) : '';
-        // The presenter's letters are half as large again.
-        const long = 10 + (this.tall > 34 ? 15 : 9) * s.name.length;
-        const edge = i ? x - long : x + long;
-        const d = `M${edge} ${ports[k]}L${at[0]} ${at[1]}`;
-        const on = s.on ? ' on' : '';
-        out.push(el('path', { d, class: 'under' }), el('path', { d, class: `leader${on}` }), el('circle', { cx: at[0], cy: at[1], r: s.on ? 5 : 3.5, class: `spot${on}` }));
-        out.push(el('text', { x, y: ports[k] + (words ? -1 : 5), class: `name${on}`, 'text-anchor': i ? 'end' : 'start' }, s.name));
-        if (words) out.push(el('text', { x, y: ports[k] + 13, class: 'words', 'text-anchor': i ? 'end' : 'start' }, words));
-      }
-    }
-    return out;
-  }
 
   // The line to type on stands at the last point; on a narrow window it stands under the picture.
   placePin() {

@@ -83,7 +83,12 @@ public sealed class Workspace : IDisposable
         try
         {
             var there = left.Where(Files.Has).ToList();
-            foreach (var hash in there) Files.Remove(hash);
+            foreach (var hash in there)
+            {
+                Files.Remove(hash);
+                Forget(hash);
+            }
+
             return there.Count;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
@@ -91,6 +96,16 @@ public sealed class Workspace : IDisposable
             return FileTrouble.Of(trouble, Folder);
         }
     }));
+
+    // What was computed from an erased file shows it all the same: thumbnails and tiles lie under its hash.
+    private void Forget(string hash)
+    {
+        if (!Directory.Exists(CacheFolder)) return;
+        foreach (var shelf in Directory.EnumerateDirectories(CacheFolder).Select(folder => Path.Combine(folder, hash[..2])).Where(Directory.Exists))
+        {
+            foreach (var made in Directory.EnumerateFiles(shelf, hash + "*")) File.Delete(made);
+        }
+    }
 
     /// <inheritdoc/>
     public void Dispose() => Store.Dispose();

@@ -75,13 +75,15 @@ public static class PictureFile
         }
     }
 
-    /// <summary>The upright picture, 8 bits, grey or red-green-blue, decoded as it is read.</summary>
-    internal static Image Upright(string path, PictureHeader header, int shrink = 1)
+    /// <summary>The upright picture, 8 bits, grey or red-green-blue. Turning it needs all rows; the library keeps a picture over 100 MB in a temporary file then, not in memory.</summary>
+    internal static Image Upright(string path, PictureHeader header) =>
+        header.Orientation == 1 ? Stored(path, header) : PictureTurn.Upright(Stored(path, header, sequential: header.Orientation == 2), header.Orientation);
+
+    /// <summary>The picture as it lies in its file, not turned, 8 bits, grey or red-green-blue, decoded as it is read.</summary>
+    internal static Image Stored(string path, PictureHeader header, int shrink = 1, bool sequential = true)
     {
         // Strict: where a file was cut off the library would fill up with rows it had read before, a board that is not there.
-        // Turning needs all rows; the library then keeps a picture over 100 MB in a temporary file, not in memory.
-        var image = Vips.Open(path, header.Kind.MediaType, sequential: header.Orientation is 1 or 2, Enums.FailOn.Truncated, shrink);
-        if (header.Orientation != 1) image = image.Autorot();
+        var image = Vips.Open(path, header.Kind.MediaType, sequential, Enums.FailOn.Truncated, shrink);
         if (header.Colour is PictureColour.Cmyk or PictureColour.Other || header.Bits > 8)
         {
             image = image.Colourspace(header.Colour == PictureColour.Grey ? Enums.Interpretation.Bw : Enums.Interpretation.Srgb);
@@ -101,7 +103,8 @@ public static class PictureFile
 
     private static PictureHeader Header(Image image, RecognisedFile kind)
     {
-        var tag = Vips.Whole(image, "orientation");
+        // The library drops an orientation that does not exist; the tag as it was written stands among the Exif texts.
+        var tag = ExifNumber(image, "exif-ifd0-Orientation") ?? Vips.Whole(image, "orientation");
         var bits = image.Format switch
         {
             Enums.BandFormat.Uchar or Enums.BandFormat.Char => 8,
@@ -122,7 +125,8 @@ public static class PictureFile
         if (bits > 8) remarks.Add(PictureSentences.DeepColours(bits));
         if (colour == PictureColour.Cmyk) remarks.Add(PictureSentences.PrintColours());
         if (tag is < 1 or > 8) remarks.Add(PictureSentences.ImpossibleOrientation(tag.Value));
-        if (CameraSize(image) is { } camera && !SameSize(camera, image)) remarks.Add(PictureSentences.OtherSize(camera.Width, camera.Height, image.Width, image.Height));
+        // Of moving pictures some programs write the size of all frames together.
+        if (pages == 1 && CameraSize(image) is { } camera && !SameSize(camera, image)) remarks.Add(PictureSentences.OtherSize(camera.Width, camera.Height, image.Width, image.Height));
         return new()
         {
             Kind = kind,
@@ -133,19 +137,18 @@ public static class PictureFile
             Bits = bits,
             Colour = colour,
             Pages = pages,
+            InPasses = Vips.Whole(image, "jpeg-multiscan") is > 0 || Vips.Whole(image, "interlaced") is > 0,
             Remarks = remarks,
         };
     }
 
-    /// <summary>The size the camera wrote into Exif (tags 0xA002 and 0xA003), as a text such as "4032 (4032, Short, …)".</summary>
-    private static (int Width, int Height)? CameraSize(Image image)
-    {
-        return Side("exif-ifd2-PixelXDimension") is { } width && Side("exif-ifd2-PixelYDimension") is { } height ? (width, height) : null;
+    /// <summary>The size the camera wrote into Exif (tags 0xA002 and 0xA003).</summary>
+    private static (int Width, int Height)? CameraSize(Image image) =>
+        ExifNumber(image, "exif-ifd2-PixelXDimension") is > 0 and { } width && ExifNumber(image, "exif-ifd2-PixelYDimension") is > 0 and { } height ? (width, height) : null;
 
-        int? Side(string field) =>
-            image.GetTypeOf(field) != IntPtr.Zero && image.Get(field) is string text
-            && int.TryParse(text.Split(' ')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var side) && side > 0 ? side : null;
-    }
+    /// <summary>A number of Exif, which the library gives as a text such as "4032 (4032, Short, …)".</summary>
+    private static int? ExifNumber(Image image, string field) =>
+        image.GetTypeOf(field) != IntPtr.Zero && image.Get(field) is string text && int.TryParse(text.Split(' ')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static bool SameSize((int Width, int Height) camera, Image image) =>
         camera == (image.Width, image.Height) || camera == (image.Height, image.Width);
@@ -161,6 +164,9 @@ public static class PictureFile
                 PictureSentences.TooLarge(name, width, height, limits.MostPixels, limits.LongestSide));
         }
 
-        return header;
+        // A JPEG in passes ends each pixel in the last one: all of it stays in memory until then.
+        return header is { InPasses: true, Kind.MediaType: "image/jpeg" } && (long)width * height > limits.MostPixelsInPasses
+            ? new Fault(name, string.Create(CultureInfo.InvariantCulture, $"at most {limits.MostPixelsInPasses / 1_000_000} megapixels in passes"), PictureSentences.TooLargeInPasses(name, width, height, limits.MostPixelsInPasses))
+            : header;
     }
 }

@@ -31,6 +31,9 @@ public sealed record PictureHeader
     /// <summary>Frames or pages; the first is used.</summary>
     public required int Pages { get; init; }
 
+    /// <summary>True where the file holds the whole picture coarsely first and then ever finer (a progressive JPEG, an interlaced PNG).</summary>
+    public bool InPasses { get; init; }
+
     /// <summary>Sentences about what is odd: more than one frame, 16 bits, print colours, a size that the camera did not write.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 

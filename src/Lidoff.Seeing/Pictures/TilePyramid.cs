@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Globalization;
 using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
 using NetVips;
@@ -5,13 +7,20 @@ using NetVips;
 namespace Lidoff.Seeing.Pictures;
 
 /// <summary>
-/// Builds the pyramid of a picture once: one tiled TIFF of JPEG tiles, keyed by the picture's content hash and these settings. It
-/// streams, so memory does not grow with the picture. It is a cache: deleting it loses nothing.
+/// Builds the pyramid of a picture once: one tiled TIFF of JPEG tiles, keyed by the picture's content hash and these settings. The picture
+/// lies in it as in its file, not turned, so that it streams whatever its orientation and memory does not grow with it. Its sides are
+/// filled up to whole pixels of the coarsest level, at the end where the upright picture's columns and rows end: every level begins at
+/// the same edge. It is a cache: deleting it loses nothing.
 /// </summary>
 public static class TilePyramid
 {
+    private const string Part = ".part";
+
     // Part of the file's name: a change of these settings makes new files and leaves the old ones unused.
-    private const string Settings = "t256q85v1";
+    private const string Settings = "t256q85v2";
+
+    // Sides are multiples of this: a side of 65,500 px halves eight times before it fits into one tile.
+    internal const int Whole = 256;
 
     /// <summary>Where the pyramid of a picture lies under the cache folder.</summary>
     public static string PathOf(string cacheFolder, string sha256)
@@ -24,15 +33,16 @@ public static class TilePyramid
     public static Outcome<TileSource> Make(string path, string name, PictureHeader header, string sha256, string cacheFolder, IJobReport report)
     {
         var target = PathOf(cacheFolder, sha256);
-        if (File.Exists(target)) return TileSource.Open(target);
-        var unfinished = target + "." + Environment.ProcessId.ToString(System.Globalization.CultureInfo.InvariantCulture) + ".part";
+        if (File.Exists(target)) return TileSource.Open(target, header);
+        var unfinished = target + "." + Environment.ProcessId.ToString(CultureInfo.InvariantCulture) + Part;
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            Sweep(target);
             Build(path, name, header, unfinished, report);
             report.Stop.ThrowIfCancellationRequested();
             File.Move(unfinished, target, overwrite: true);
-            return TileSource.Open(target);
+            return TileSource.Open(target, header);
         }
         catch (VipsException) when (report.Stop.IsCancellationRequested)
         {
@@ -52,9 +62,37 @@ public static class TilePyramid
         }
     }
 
+    private static int RoundUp(int side) => (side + Whole - 1) / Whole * Whole;
+
+    // What a killed program left; what a living one is making stays.
+    private static void Sweep(string target)
+    {
+        foreach (var left in Directory.EnumerateFiles(Path.GetDirectoryName(target)!, Path.GetFileName(target) + ".*" + Part))
+        {
+            if (int.TryParse(left[(target.Length + 1)..^Part.Length], NumberStyles.None, CultureInfo.InvariantCulture, out var process) && !Runs(process)) File.Delete(left);
+        }
+    }
+
+    private static bool Runs(int process)
+    {
+        try
+        {
+            using var found = Process.GetProcessById(process);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+
     private static void Build(string path, string name, PictureHeader header, string target, IJobReport report)
     {
-        using var image = PictureFile.Upright(path, header);
+        using var stored = PictureFile.Stored(path, header);
+        var (width, height) = (RoundUp(stored.Width), RoundUp(stored.Height));
+        using var image = stored.Embed(
+            PictureTurn.ColumnsBackwards(header.Orientation) ? width - stored.Width : 0, PictureTurn.RowsBackwards(header.Orientation) ? height - stored.Height : 0,
+            width, height, extend: Enums.Extend.Copy);
         image.SetProgress(new Steps(report, name), report.Stop);
         image.Tiffsave(
             target,

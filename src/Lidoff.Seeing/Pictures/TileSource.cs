@@ -17,14 +17,16 @@ public sealed class TileSource
 
     private readonly string path;
     private readonly int pages;
+    private readonly int orientation;
 
-    private TileSource(string path, int width, int height, int pages)
+    private TileSource(string path, PictureHeader header, int pages)
     {
         this.path = path;
         this.pages = pages;
-        (Width, Height) = (width, height);
+        orientation = header.Orientation;
+        (Width, Height) = (header.Width, header.Height);
         TopLevel = 0;
-        while (1L << TopLevel < Math.Max(width, height)) TopLevel++;
+        while (1L << TopLevel < Math.Max(Width, Height)) TopLevel++;
     }
 
     /// <summary>Width of the upright picture, px.</summary>
@@ -37,13 +39,13 @@ public sealed class TileSource
     public int TopLevel { get; }
 
     /// <summary>Opens a pyramid that <see cref="TilePyramid"/> made.</summary>
-    public static Outcome<TileSource> Open(string path)
+    public static Outcome<TileSource> Open(string path, PictureHeader header)
     {
         try
         {
             Vips.Start();
             using var image = Image.Tiffload(path);
-            return new TileSource(path, image.Width, image.Height, Math.Max(1, Vips.Whole(image, "n-pages") ?? 1));
+            return new TileSource(path, header, Math.Max(1, Vips.Whole(image, "n-pages") ?? 1));
         }
         catch (VipsException failure)
         {
@@ -71,8 +73,7 @@ public sealed class TileSource
         var bottom = Math.Min(height, ((row + 1) * TileSide) + Overlap);
         try
         {
-            using var image = Level(level, width, height);
-            using var tile = image.Crop(left, top, Math.Min(right, image.Width) - left, Math.Min(bottom, image.Height) - top);
+            using var tile = Part(level, left, top, right - left, bottom - top);
             return tile.JpegsaveBuffer(q: 85, keep: Enums.ForeignKeep.None);
         }
         catch (VipsException)
@@ -81,13 +82,25 @@ public sealed class TileSource
         }
     }
 
-    private Image Level(int level, int width, int height)
+    // A rectangle of a level, cut out as it is stored and then turned.
+    private Image Part(int level, int left, int top, int width, int height)
     {
         var page = TopLevel - level;
-        if (page < pages) return Image.Tiffload(path, page: page);
-        // Smaller than the pyramid's smallest page: that page is small, so it is reduced on the spot.
-        var smallest = Image.Tiffload(path, page: pages - 1);
-        return smallest.ThumbnailImage(width, height: height, size: Enums.Size.Force);
+        if (page >= pages)
+        {
+            // Smaller than the pyramid's smallest page: that page is small, so all of it is reduced on the spot.
+            var (across, down) = Size(TopLevel - pages + 1);
+            var (smallWidth, smallHeight) = Size(level);
+            using var smallest = Part(TopLevel - pages + 1, 0, 0, across, down);
+            using var reduced = smallest.ThumbnailImage(smallWidth, height: smallHeight, size: Enums.Size.Force);
+            return reduced.Crop(left, top, width, height);
+        }
+
+        using var image = Image.Tiffload(path, page: page);
+        var (x, y, w, h) = PictureTurn.Stored(orientation, image.Width, image.Height, left, top, width, height);
+        using var cut = image.Crop(x, y, w, h);
+        using var held = cut.CopyMemory();
+        return PictureTurn.Upright(held, orientation);
     }
 
     private static Fault NoTile(int level, int column, int row) => new("tile", "a tile of this picture", PictureSentences.NoTile(level, column, row));

@@ -79,6 +79,9 @@ public static class SeeSentences
     /// <summary>A large picture for the first time.</summary>
     public const string MakingTiles = "Coarse for now: its tiles are being made.";
 
+    /// <summary>The tiles were not made: stopped by a person, or they could not be.</summary>
+    public const string NoTiles = "Shown coarsely: its tiles were not made.";
+
     /// <summary>No scale.</summary>
     public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";
 

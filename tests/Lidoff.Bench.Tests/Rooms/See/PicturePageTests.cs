@@ -128,6 +128,8 @@ public sealed class PicturePageTests : RoomContext
         });
         page.WaitForAssertion(() => Assert.Contains("its tiles are being made", page.Find(".making").TextContent, StringComparison.Ordinal), Patience);
         page.WaitForAssertion(() => Assert.Equal("0.4", page.Find(".making progress").GetAttribute("value")), Patience);
+        On(page, ".making button", e => e.Click());
+        Assert.True(job.Stop.IsCancellationRequested);
         go.SetResult();
         await job.Result;
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".making")), Patience);

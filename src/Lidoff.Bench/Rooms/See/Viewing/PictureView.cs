@@ -27,9 +27,10 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Previous">Hash of the picture before it; empty for the first.</param>
 /// <param name="Next">Hash of the picture after it; empty for the last.</param>
 /// <param name="Board">How it lies on its board.</param>
+/// <param name="Odd">Sentences about its file: print colours, more than one frame, a size that the camera did not write.</param>
 public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
-    ValueList<string> Taken, string Previous, string Next, BoardLook Board)
+    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
@@ -37,7 +38,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, []);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         List<PointedRow> spots = [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)];
@@ -56,7 +57,8 @@ public sealed record PictureView(
             [.. SpotNames.Of(view)],
             at > 0 ? pictures[at - 1].Sha256 : "",
             at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "",
-            header.Ok ? BoardLook.Of(dossier, sha256, header.Value.Frame, spots.ConvertAll(spot => spot.Value.Spot)) : BoardLook.None);
+            header.Ok ? BoardLook.Of(dossier, sha256, header.Value.Frame, spots.ConvertAll(spot => spot.Value.Spot)) : BoardLook.None,
+            header.Ok ? [.. header.Value.Remarks] : []);
     }
 
     /// <summary>Hash of the dossier's first picture; empty where it has none.</summary>
