@@ -62,6 +62,7 @@ public static class BenchHost
         app.MapFiles();
         app.MapTiles();
         app.MapLabelled();
+        app.MapFlat();
         app.MapDiagrams();
         app.MapUploads();
         // Browsers ask for it beside pages that name no icon, such as the report's preview.

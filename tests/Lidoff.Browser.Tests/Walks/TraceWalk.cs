@@ -39,6 +39,34 @@ public sealed class TraceWalk(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Fact]
+    public async Task Both_sides_of_the_demo_lie_on_one_board_and_can_be_seen_through()
+    {
+        var window = await Open(await Browser.Demo);
+        await window.Go("/dossiers/demo/trace");
+        var sides = window.Page.Locator(".book image");
+        await Assertions.Expect(sides).ToHaveCountAsync(2);
+        await Assertions.Expect(window.Page.Locator("section:has(#book-head)")).ToContainTextAsync("Both lie on one board by H1, H2,");
+        await window.Page.Locator("h1").ClickAsync();
+        await window.Page.Keyboard.PressAsync("g");
+        await Assertions.Expect(window.Page.Locator("section:has(#book-head)")).ToContainTextAsync("the other side through it");
+        await Assertions.Expect(sides.Last).ToHaveAttributeAsync("opacity", "0.5");
+        foreach (var side in await sides.AllAsync())
+        {
+            var answer = await window.Page.EvaluateAsync<string>("async href => { const it = await fetch(href); return it.status + ' ' + it.headers.get('content-type'); }", await side.GetAttributeAsync("href"));
+            Assert.Equal("200 image/webp", answer);
+        }
+
+        // All of it by keyboard: O leads to the slider, an arrow moves it by a twentieth.
+        await window.Page.Keyboard.PressAsync("o");
+        await window.Page.Keyboard.PressAsync("ArrowRight");
+        await Assertions.Expect(sides.Last).ToHaveAttributeAsync("opacity", "0.55");
+        await Shoot(window, "glass");
+        await window.Page.Locator("h1").ClickAsync();
+        await window.Page.Keyboard.PressAsync("g");
+        await Assertions.Expect(window.Page.Locator(".book .hinge")).ToHaveCountAsync(1);
+    }
+
+    [Fact]
     public async Task A_table_with_decimal_commas_is_asked_about_and_then_taken()
     {
         var bench = await Bench("band");

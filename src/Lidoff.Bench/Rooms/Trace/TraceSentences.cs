@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Boards;
 using Lidoff.Tracing.Kinds;
 
 namespace Lidoff.Bench.Rooms.Trace;
@@ -22,6 +23,22 @@ public static class TraceSentences
 
     /// <summary>Under the field of pads.</summary>
     public static string PadHint { get; } = "Point, then its name, its role, top or bottom. Then click where it lies in a picture, or press Note. Roles: " + string.Join(", ", PadRoles.Words) + ".";
+
+    /// <summary>Under a book whose pages lie on no common board.</summary>
+    public const string NotLaid = "Shown as they were taken. Point at two to four landmarks by the same names in both, under See, and they lie on one board: level with each other, and see-through.";
+
+    /// <summary>By what two pictures lie on one board, and how well.</summary>
+    public static string Laid(LaidBoard board, LaidPicture first, LaidPicture second)
+    {
+        var shared = first.Rests.Where(rest => rest.Used && second.Rests.Any(other => other.Name == rest.Name && other.Used)).ToList();
+        var rests = shared.Concat(second.Rests.Where(rest => shared.Any(each => each.Name == rest.Name))).ToList();
+        var by = shared.Count > 0 ? "by " + string.Join(", ", shared.Select(rest => Shown.Of(rest.Name))) : "over other pictures";
+        if (rests.Count == 0) return $"Both lie on one board {by}.";
+        var within = board.ScaleKnown && rests.TrueForAll(rest => rest.Um is not null)
+            ? string.Create(CultureInfo.InvariantCulture, $"{rests.Max(rest => rest.Um!.Value):0} µm")
+            : string.Create(CultureInfo.InvariantCulture, $"{rests.Max(rest => rest.Px):0.0} px");
+        return $"Both lie on one board {by}, within {within} at each.";
+    }
 
     /// <summary>Nothing typed.</summary>
     public static Fault NoTouch { get; } = new("touch", "two points and a reading", "Type two points and what the meter showed: U3.13 GND beep.");

@@ -23,8 +23,8 @@ public sealed record TraceView(
     ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, NetBook Nets, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
     ValueList<string> Names)
 {
-    /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best.</summary>
-    public static TraceView Of(OpenDossier dossier, string? left = null, string? right = null)
+    /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best, and how they lie.</summary>
+    public static TraceView Of(OpenDossier dossier, string? left = null, string? right = null, BookWay way = BookWay.Open)
     {
         var view = dossier.Session.View;
         var touches = view.Live<TouchSighting>();
@@ -40,7 +40,7 @@ public sealed record TraceView(
             drawn,
             nets,
             [.. BusesOf(view)],
-            BookView.Of(dossier, left, right),
+            BookView.Of(dossier, left, right, way),
             cells.Count == 0 ? null : cells.TrueForAll(cell => cell.Connected == false),
             [
                 .. touches.SelectMany(touch => new[] { touch.Value.A.Text, touch.Value.B.Text }).Concat(pads.Select(pad => pad.Value.Point.Text)).Concat(drawn.Select(net => net.Value.Net))

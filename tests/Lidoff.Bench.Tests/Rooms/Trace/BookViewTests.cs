@@ -44,6 +44,37 @@ public sealed class BookViewTests : IDisposable
         Assert.Equal(top, unknown.Left!.Picture.Sha256);
     }
 
+    // A place 150 px from the left edge of a top of 200 px shows 50 px from the left edge of the bottom: the same distance from the hinge.
+    [Fact]
+    public async Task Pictures_of_one_board_lie_level_and_on_each_other_as_of_glass()
+    {
+        await Laid();
+        var open = bench.View("d", dossier => BookView.Of(dossier))!;
+        Assert.Equal("Both lie on one board by H1, H2, H3, H4, within 0.0 px at each.", open.Laid);
+        var (x, y) = open.Left!.At(150, 25);
+        var (otherX, otherY) = open.Right!.At(50, 25);
+        Assert.Equal(y, otherY, 3);
+        Assert.Equal(open.Right.Left - x, otherX - open.Right.Left, 3);
+        Assert.Equal((50.0, 25.0), (Math.Round(open.Under(otherX, otherY)!.Value.X, 6), Math.Round(open.Under(otherX, otherY)!.Value.Y, 6)));
+
+        var glass = bench.View("d", dossier => BookView.Of(dossier, way: BookWay.Through))!;
+        Assert.Equal((0.0, 0.0, glass.Left!.Width), (glass.Left.Left, glass.Right!.Left, glass.Width));
+        var (topX, topY) = glass.Left.At(150, 25);
+        Assert.Equal(topX, glass.Right.At(50, 25).X, 3);
+        Assert.Equal(topY, glass.Right.At(50, 25).Y, 3);
+        Assert.Equal("top", glass.Under(topX, topY)!.Value.Page.Picture.Side);
+        Assert.Equal("bottom", glass.Under(topX, topY, other: true)!.Value.Page.Picture.Side);
+        Assert.True(glass.Points.Single(point => point.Name == "TP1").Other);
+    }
+
+    [Fact]
+    public async Task Pictures_that_share_no_board_lie_side_by_side_whatever_was_asked()
+    {
+        await Pictures();
+        var book = bench.View("d", dossier => BookView.Of(dossier, way: BookWay.Through))!;
+        Assert.Equal((BookWay.Open, "", 2000.0), (book.Way, book.Laid, book.Right!.Left));
+    }
+
     [Fact]
     public void Without_pictures_the_book_is_empty_and_nothing_breaks()
     {
@@ -55,6 +86,21 @@ public sealed class BookViewTests : IDisposable
     }
 
     public void Dispose() => bench.Dispose();
+
+    private async Task Laid()
+    {
+        bench.Set("d", "");
+        var top = (await bench.Add("d", "top.png", new MemoryStream(GreyPng.Of(200, 100)), "drop", CancellationToken.None)).Value.Sha256;
+        var bottom = (await bench.Add("d", "bottom.png", new MemoryStream(GreyPng.Of(200, 102)), "drop", CancellationToken.None)).Value.Sha256;
+        (string Name, int X, int Y)[] holes = [("H1", 20, 20), ("H2", 180, 20), ("H3", 180, 80), ("H4", 20, 80)];
+        bench.Set("d", "",
+            [
+                $$"""{"kind":"picture","file":"{{top}}","side":"top"}""", $$"""{"kind":"picture","file":"{{bottom}}","side":"bottom"}""",
+                .. holes.Select(hole => $$"""{"kind":"landmark","landmark":"{{hole.Name}}","picture":"{{top}}","point":[{{hole.X}},{{hole.Y}}]}"""),
+                .. holes.Select(hole => $$"""{"kind":"landmark","landmark":"{{hole.Name}}","picture":"{{bottom}}","point":[{{200 - hole.X}},{{hole.Y}}]}"""),
+                $$"""{"kind":"pad","pad":"TP1","picture":"{{bottom}}","point":[50,25]}""",
+            ]);
+    }
 
     private async Task<(string Top, string Bottom)> Pictures()
     {

@@ -6,4 +6,5 @@ namespace Lidoff.Bench.Rooms.Trace.Book;
 /// <param name="Pad">True for a pad, false for a spot.</param>
 /// <param name="X">Units from the left.</param>
 /// <param name="Y">Units from the top.</param>
-public sealed record BookPoint(string Name, string Says, bool Pad, double X, double Y);
+/// <param name="Other">True when it lies on the right page.</param>
+public sealed record BookPoint(string Name, string Says, bool Pad, double X, double Y, bool Other = false);

@@ -1,5 +1,6 @@
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Tracing.Kinds;
@@ -8,7 +9,9 @@ namespace Lidoff.Bench.Rooms.Trace.Book;
 
 /// <summary>
 /// Both sides of a board as an open book: a picture of the top at the left, one of the bottom at the right, hinged at their common
-/// edge. The bottom is as it was photographed, which is how a page looks when it is turned.
+/// edge. The bottom is as it was photographed, which is how a page looks when it is turned. Where landmarks lay both pictures on one
+/// board, both pages are drawn flat at one scale, so that what lies over against each other is as far from the hinge; then they can lie
+/// on each other too.
 /// </summary>
 /// <param name="Left">The left page; null where no picture was chosen.</param>
 /// <param name="Right">The right page.</param>
@@ -16,7 +19,10 @@ namespace Lidoff.Bench.Rooms.Trace.Book;
 /// <param name="Strings">Touches that have at least one end there, in the order they were noted.</param>
 /// <param name="Loose">How many touches have no end there.</param>
 /// <param name="Pictures">What could lie in the book.</param>
-public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoint> Points, ValueList<BookString> Strings, int Loose, ValueList<BookPicture> Pictures)
+/// <param name="Laid">By what the pages lie on one board, in words; empty where they are shown as they were taken.</param>
+/// <param name="Way">Whether they lie side by side or on each other.</param>
+public sealed record BookView(
+    BookPage? Left, BookPage? Right, ValueList<BookPoint> Points, ValueList<BookString> Strings, int Loose, ValueList<BookPicture> Pictures, string Laid = "", BookWay Way = BookWay.Open)
 {
     private const double Empty = 40;
 
@@ -27,16 +33,19 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
     /// <summary>Width of the drawing, units.</summary>
     public double Width => Right is not null ? Right.Left + Right.Width : Left?.Width ?? Empty;
 
+    /// <summary>The page of a picture; null when it is on neither.</summary>
+    public BookPage? PageOf(string sha256) => Left?.Picture.Sha256 == sha256 ? Left : Right?.Picture.Sha256 == sha256 ? Right : null;
+
     /// <summary>The point next to a place in the drawing; null when none is within <paramref name="reach"/> units.</summary>
     public BookPoint? Near(double x, double y, double reach = 30) => Points
         .Select(point => (point, Distance: Math.Sqrt(((point.X - x) * (point.X - x)) + ((point.Y - y) * (point.Y - y)))))
         // A pad sits inside its part: of two that are near, the pad is meant.
         .Where(pair => pair.Distance <= reach).OrderBy(pair => pair.point.Pad ? 0 : 1).ThenBy(pair => pair.Distance).Select(pair => pair.point).FirstOrDefault();
 
-    /// <summary>The page under a place in the drawing, with the pixel of its picture.</summary>
-    public (BookPage Page, double X, double Y)? Under(double x, double y)
+    /// <summary>The page under a place in the drawing, with the pixel of its picture; where both lie there, the right one only if <paramref name="other"/> is true.</summary>
+    public (BookPage Page, double X, double Y)? Under(double x, double y, bool other = false)
     {
-        foreach (var page in new[] { Left, Right })
+        foreach (var page in other ? new[] { Right, Left } : [Left, Right])
         {
             if (page?.Pixel(x, y) is { } pixel) return (page, pixel.X, pixel.Y);
         }
@@ -46,22 +55,19 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
 
     /// <summary>
     /// The book as the dossier stands, with the pictures named by their hashes; null or unknown takes, for each side, the picture in
-    /// which most was pointed at, the last of equals.
+    /// which most was pointed at, the last of equals. Pictures that share no board lie side by side whatever <paramref name="way"/> says.
     /// </summary>
-    public static BookView Of(OpenDossier dossier, string? left = null, string? right = null)
+    public static BookView Of(OpenDossier dossier, string? left = null, string? right = null, BookWay way = BookWay.Open)
     {
         var places = Places(dossier);
         var pictures = PicturesOf(dossier, places);
         var top = pictures.Find(picture => picture.Sha256 == left) ?? Best(pictures, "top");
         var bottom = pictures.Find(picture => picture.Sha256 == right && picture != top) ?? Best(pictures.Where(picture => picture != top), "bottom");
-        var first = top is null ? null : new BookPage(top, 0, WidthOf(top));
-        var second = bottom is null ? null : new BookPage(bottom, first?.Width ?? 0, WidthOf(bottom));
+        var (first, second, laid) = BookBinder.Bind(dossier, top, bottom, way, [.. places.Where(place => place.X is not null).Select(place => (place.Sha256, new PicturePoint(place.X!.Value, place.Y!.Value)))]);
         var points = PointsOf(places, [.. new[] { first, second }.OfType<BookPage>()]);
         var (strings, loose) = StringsOf(dossier, points);
-        return new(first, second, [.. points.Values.OrderBy(point => point.Name, NaturalOrder.Instance)], [.. strings], loose, [.. pictures]);
+        return new(first, second, [.. points.Values.OrderBy(point => point.Name, NaturalOrder.Instance)], [.. strings], loose, [.. pictures], laid, laid.Length > 0 ? way : BookWay.Open);
     }
-
-    private static double WidthOf(BookPicture picture) => BookPage.Height * picture.Width / picture.Height;
 
     private static BookPicture? Best(IEnumerable<BookPicture> pictures, string side) => pictures.Where(picture => picture.Side == side).OrderBy(picture => picture.Placed).LastOrDefault();
 
@@ -99,7 +105,7 @@ public sealed record BookView(BookPage? Left, BookPage? Right, ValueList<BookPoi
             if (pages.Find(page => page.Picture.Sha256 == place.Sha256) is not { } page) continue;
             var (x, y) = page.At(place.X!.Value, place.Y!.Value);
             // The newest place of a name counts.
-            points[place.Name] = new(place.Name, place.Says, place.Pad, x, y);
+            points[place.Name] = new(place.Name, place.Says, place.Pad, x, y, page == pages[^1] && pages.Count > 1);
         }
 
         return points;
