@@ -27,9 +27,10 @@ public static class FlatPicture
         try
         {
             var decoded = header.Kind.MediaType == "image/jpeg" ? Math.Min(shrink, 8) : 1;
-            using var upright = PictureFile.Upright(path, header, decoded);
-            using var reduced = shrink > decoded ? upright.Shrink(shrink / (double)decoded, shrink / (double)decoded) : upright;
-            using var small = reduced.CopyMemory();
+            using var stored = PictureFile.Stored(path, header, decoded);
+            using var reduced = shrink > decoded ? stored.Shrink(shrink / (double)decoded, shrink / (double)decoded) : stored;
+            // Turned when it is small: all of its rows fit into memory.
+            using var small = PictureTurn.Upright(reduced.CopyMemory(), header.Orientation);
             using var clear = small.Bandjoin(255);
             var (sx, sy) = (small.Width / (double)header.Width, small.Height / (double)header.Height);
             // The library's pixels have their middles at whole numbers, ours at halves.
