@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Standards;
 
@@ -69,6 +70,18 @@ public static class SeeingSentences
     public static string WrongLandmark(string landmark, string picture, double? um, double px, IReadOnlyList<string> or) =>
         $"{Quoted(landmark)} in {Quoted(picture)} lies {(um is { } known ? $"{Number(known, 0)} µm" : $"{Number(px, 0)} px")} from where the others put it and was left out: its name or its place is wrong"
         + (or.Count == 0 ? "." : $", there or in {string.Join(", ", or.Select(Quoted))}.");
+
+    /// <summary>Something of a shot that no bench has.</summary>
+    public static Fault ShotOutOfRange(string what, double value, double least, double most, string unit) => new(
+        what,
+        string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##} {unit}"),
+        string.Create(CultureInfo.InvariantCulture, $"“{what}” is {value:0.###} {unit}; it should be {least:0.##} to {most:0.##} {unit}."));
+
+    /// <summary>The lens would stand among the parts.</summary>
+    public static Fault LensInTheParts(double reliefMm, double distanceMm) => new(
+        "relief",
+        "less than the distance",
+        string.Create(CultureInfo.InvariantCulture, $"The tallest part is {reliefMm:0.##} mm high and the lens {distanceMm:0.##} mm above the board: they would touch."));
 
     /// <summary>Few landmarks.</summary>
     public static string SlantUnknown(string picture, int landmarks) =>

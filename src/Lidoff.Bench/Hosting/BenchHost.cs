@@ -131,6 +131,7 @@ public static class BenchHost
         services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
         services.AddSingleton<Presenter>();
+        services.AddSingleton<PictureWorths>();
         services.AddSingleton<ReportShelf>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));
         services.AddScoped<Selection>();
