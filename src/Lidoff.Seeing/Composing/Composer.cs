@@ -8,7 +8,7 @@ namespace Lidoff.Seeing.Composing;
 public sealed class Composer(VisionLibrary library)
 {
     /// <summary>Fewest pictures a method takes.</summary>
-    public static int Fewest(ComposeMethod method) => method == ComposeMethod.Average ? 2 : 3;
+    public static int Fewest(ComposeMethod method) => method is ComposeMethod.Stitch or ComposeMethod.Average ? 2 : 3;
 
     /// <summary>Most pictures at once.</summary>
     public const int Most = 100;
@@ -27,6 +27,7 @@ public sealed class Composer(VisionLibrary library)
             return order.Method switch
             {
                 ComposeMethod.Stack => FocusStack.Make(order, report),
+                ComposeMethod.Stitch => Stitching.Make(order, report),
                 ComposeMethod.Lights => LightSet.Make(order, report),
                 _ => BurstAverage.Make(order, report),
             };

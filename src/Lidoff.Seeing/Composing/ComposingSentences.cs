@@ -10,6 +10,7 @@ public static class ComposingSentences
     public static string TooFew(ComposeMethod method, int fewest, int given) => method switch
     {
         ComposeMethod.Stack => $"A focus stack takes at least {fewest} slices; {given} were given.",
+        ComposeMethod.Stitch => $"Stitching takes at least {fewest} tiles; {given} were given.",
         ComposeMethod.Lights => $"A light set takes at least {fewest} pictures, each lit from another side; {given} were given.",
         _ => $"An average takes at least {fewest} frames; {given} were given.",
     };
@@ -91,6 +92,60 @@ public static class ComposingSentences
 
     /// <summary>A small move.</summary>
     public static string LightTakenBack(string name, double px) => $"The camera had moved by {Number(px, 1)} px at {Quoted(name)}; that was taken back.";
+
+    /// <summary>Tiles that lie nowhere.</summary>
+    public static string NoOverlap(IReadOnlyList<string> names) =>
+        $"{string.Join(", ", names.Select(Quoted))} {(names.Count == 1 ? "overlaps" : "overlap")} no other tile, or shares nothing with corners in it. Neighbouring tiles should share a quarter of their width: add a tile that lies between, or take out what is of another board or zoom.";
+
+    /// <summary>A repeat pattern that fits at several places.</summary>
+    public static string RepeatOpen(string first, string second, double px) =>
+        $"{Quoted(first)} and {Quoted(second)} fit one another at two places {Number(px, 0)} px apart: what they share is a row of equal parts, and nothing in it tells one period from the next. "
+        + "A tile that shows both and the row's end, or another row of tiles that closes a loop, would settle it.";
+
+    /// <summary>A loop that does not close and that nothing mends.</summary>
+    public static string LoopOpen(string first, string second, double px) =>
+        $"The loop of tiles over {Quoted(first)} and {Quoted(second)} misses itself by {Number(px, 0)} px, and no single pair is to blame for it. One of the tiles may be of another zoom or the board moved under its parts; take these two again with more overlap.";
+
+    /// <summary>A period that a loop set right.</summary>
+    public static string PeriodMended(string first, string second) => $"{Quoted(first)} and {Quoted(second)} first fitted one period of a row off; the loop they close set it right.";
+
+    /// <summary>A pair that others contradict.</summary>
+    public static string PairDropped(string first, string second) => $"How {Quoted(first)} and {Quoted(second)} lie on one another was left out: two other ways round contradict it.";
+
+    /// <summary>A pair whose overlap is no part of the plane.</summary>
+    public static string StandsUp(string first, string second) =>
+        $"What {Quoted(first)} and {Quoted(second)} share stands above the board or is too little, and does not lie where the other tiles put it; the two were laid by the others.";
+
+    /// <summary>How well tiles fit.</summary>
+    public static string Stitched(int tiles, int pairs, double rest, double? loop, double? umPerPx) =>
+        $"{tiles} tiles by {pairs} overlaps: {Length(rest, umPerPx)} left between them (root mean square); "
+        + (loop is { } px ? $"the worst closed loop misses itself by {Length(px, umPerPx)}." : "no loop of tiles closes, so nothing checks how they add up.");
+
+    /// <summary>The first tile's scale does not hold.</summary>
+    public const string ScaleAnew = "A slant or bend common to all tiles was taken out, so the first tile's scale was not taken over: set a known length in the result.";
+
+    /// <summary>Too many pixels in all tiles.</summary>
+    public static string TilesTooLarge(long pixels, long most) => $"The tiles have {pixels / 1_000_000} megapixels together, more than the {most / 1_000_000} that are stitched at once. Stitch rows first, or take smaller pictures.";
+
+    /// <summary>Too large a result.</summary>
+    public static string BoardTooLarge(int width, int height, long most) => $"The stitched board would have {width} × {height} px, more than {most / 1_000_000} megapixels. Take smaller pictures.";
+
+    /// <summary>How tiles were laid.</summary>
+    public const string StitchedStraight = "a similarity a tile, least squares over all overlaps; one fall-off of light for all, a brightness each; two bands";
+
+    /// <summary>How tiles were laid with what they share.</summary>
+    public const string StitchedBent = "a similarity a tile, one lens and one slant for all, least squares over all overlaps; one fall-off of light for all, a brightness each; two bands";
+
+    /// <summary>Progress.</summary>
+    public static string Features(string name) => $"Looking for corners in {Quoted(name)}";
+
+    /// <summary>Progress.</summary>
+    public static string Pairing(string first, string second) => $"Laying {Quoted(second)} on {Quoted(first)}";
+
+    /// <summary>Progress.</summary>
+    public static string Blending() => "Blending the tiles";
+
+    private static string Length(double px, double? umPerPx) => umPerPx is { } um ? $"{Number(px * um, 1)} µm ({Number(px, 2)} px)" : $"{Number(px, 2)} px";
 
     /// <summary>Progress.</summary>
     public static string Comparing(string name) => $"Comparing {Quoted(name)}";

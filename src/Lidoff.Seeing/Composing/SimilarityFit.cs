@@ -5,8 +5,8 @@ internal static class SimilarityFit
 {
     private const int Rounds = 12;
 
-    /// <summary>The map, the root mean square of what is left at the matches it kept (px, both axes together), and how many it kept.</summary>
-    public static (Similarity Map, double Rms, int Kept)? To(IReadOnlyList<PointMatch> matches, double soft = 1)
+    /// <summary>The map (its scale drawn to 1 where it is known beforehand to be near it), the root mean square of what is left at the matches it kept (px, both axes together), and how many it kept.</summary>
+    public static (Similarity Map, double Rms, int Kept)? To(IReadOnlyList<PointMatch> matches, double soft = 1, double usualScale = double.PositiveInfinity)
     {
         if (matches.Count < 3) return null;
         var weights = new double[matches.Count];
@@ -22,7 +22,7 @@ internal static class SimilarityFit
                 weights[i] = part >= 1 ? 0 : (1 - (part * part)) * (1 - (part * part));
             }
 
-            if (Solve(matches, weights) is not { } better) return null;
+            if (Solve(matches, weights, usualScale) is not { } better) return null;
             map = better;
             reach = Math.Max(soft * 3, reach * 0.7);
         }
@@ -45,7 +45,7 @@ internal static class SimilarityFit
         return sorted.Count == 0 ? 0 : sorted.Count % 2 == 1 ? sorted[sorted.Count / 2] : (sorted[(sorted.Count / 2) - 1] + sorted[sorted.Count / 2]) / 2;
     }
 
-    private static Similarity? Solve(IReadOnlyList<PointMatch> matches, double[] weights)
+    private static Similarity? Solve(IReadOnlyList<PointMatch> matches, double[] weights, double usualScale)
     {
         double w = 0, mx = 0, my = 0, nx = 0, ny = 0;
         for (var i = 0; i < weights.Length; i++)
@@ -70,6 +70,11 @@ internal static class SimilarityFit
 
         if (square <= 1e-9) return null;
         var (a, b) = (along / square, across / square);
+        // A pixel's doubt a match against what the scale is known by beforehand.
+        var scale = Math.Sqrt((a * a) + (b * b));
+        var known = 1 / (usualScale * usualScale);
+        var drawn = ((square * scale) + known) / (square + known) / scale;
+        (a, b) = (a * drawn, b * drawn);
         return new Similarity(a, b, nx - (a * mx) + (b * my), ny - (b * mx) - (a * my));
     }
 }

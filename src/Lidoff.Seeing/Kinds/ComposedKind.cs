@@ -13,7 +13,7 @@ public sealed class ComposedKind : EvidenceKind<ComposedSighting>
 
     /// <summary>Words of the methods.</summary>
     public static IReadOnlyList<(string Word, ComposeMethod Method)> Methods { get; } =
-        [("stack", ComposeMethod.Stack), ("lights", ComposeMethod.Lights), ("average", ComposeMethod.Average)];
+        [("stack", ComposeMethod.Stack), ("stitch", ComposeMethod.Stitch), ("lights", ComposeMethod.Lights), ("average", ComposeMethod.Average)];
 
     /// <inheritdoc/>
     public override string Name => "composed";

@@ -74,6 +74,7 @@ public static class EntryWords
     private static string Made(Seeing.Composing.ComposeMethod method) => method switch
     {
         Seeing.Composing.ComposeMethod.Stack => "a focus stack",
+        Seeing.Composing.ComposeMethod.Stitch => "a stitched board",
         Seeing.Composing.ComposeMethod.Lights => "a light set",
         _ => "an average",
     };

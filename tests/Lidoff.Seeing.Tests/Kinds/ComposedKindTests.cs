@@ -27,7 +27,7 @@ public sealed class ComposedKindTests
     [Fact]
     public void A_bad_line_says_what_is_wrong() => Assert.Equal(
         [
-            "\"method\" should be one of stack, lights, average, but here it is \"glue\".",
+            "\"method\" should be one of stack, stitch, lights, average, but here it is \"glue\".",
             "\"inputs\" should be a list of 2 to 100 texts, but here it is [\"11\"].",
             "\"rest_px\" should be a number of 0 or more, but here it is -1.",
             "\"heights_mm\" should be heights in mm or in slices, not both.",
