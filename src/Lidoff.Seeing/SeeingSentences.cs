@@ -20,8 +20,8 @@ public static class SeeingSentences
 
     /// <summary>Scale differs with direction.</summary>
     public static string UnequalAxes(double percent) =>
-        $"The references give a scale that differs by {Number(percent, 1)} % between directions, more than their errors: a slanted camera or unequal pixels. "
-        + "Each direction was given its own scale.";
+        $"The scale differs by {Number(percent, 1)} % between directions, more than the errors of what set it: a slanted camera or unequal pixels. "
+        + "It was allowed for as far as that tells; give a known length in each direction.";
 
     /// <summary>The orientation tag mirrors the picture.</summary>
     public static string Mirrored() =>
@@ -33,11 +33,12 @@ public static class SeeingSentences
 
     /// <summary>Scale changes with the radius.</summary>
     public static string Lens(double percent) =>
-        $"The references give a scale that changes by {Number(percent, 1)} % from the middle to the edge, as a lens does. It was allowed for; measure near the middle.";
+        $"The lens bends straight lines: it moves the end of the long side by {Number(percent, 1)} % of its distance from the middle. It was allowed for; measure near the middle.";
 
     /// <summary>Scale changes across the picture.</summary>
-    public static string Tilt(double percent) =>
-        $"The references give a scale that changes by {Number(percent, 1)} % across the picture, as under a slanted camera. It was allowed for as far as they tell.";
+    public static string Tilt(double degrees, double percent) =>
+        $"The camera looked at a slant of about {Number(degrees, 0)}°: the scale changes by {Number(percent, 1)} % across the picture. It was allowed for as far as the picture and the known lengths tell; "
+        + "take the picture square to the board, or mark known lengths on every side of what is measured.";
 
     /// <summary>References contradict one another.</summary>
     public static string ReferenceDisagrees(double percent) =>

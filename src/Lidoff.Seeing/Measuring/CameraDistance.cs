@@ -18,7 +18,11 @@ internal sealed class CameraDistance
     /// </summary>
     public const double UnknownInLongSides = 1.5;
 
-    private const double UnknownSpread = 0.6;
+    /// <summary>Standard deviation of the logarithm of that.</summary>
+    public const double UnknownSpread = 0.6;
+
+    /// <summary>Relative standard uncertainty by the focal length in the camera's own data: rounded to whole mm, and focusing near lengthens it. A judgement.</summary>
+    public const double DataSpread = 0.08;
 
     private CameraDistance(IReadOnlyList<(double Weight, double Mm)> ladder, bool typed)
     {

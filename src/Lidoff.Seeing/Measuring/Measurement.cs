@@ -25,8 +25,7 @@ public static class Measurement
         var faults = JobChecks.References(job, frame);
         if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
         var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, job, frame)))).ToList();
-        var tallest = targets.Where(target => target.Length.Ok).Select(target => target.Length.Value.HeightMm).Append(0).Max();
-        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, tallest);
+        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm);
         MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame))))];
         return measured;
     }
@@ -36,7 +35,7 @@ public static class Measurement
         var parts = scale.Length(target);
         var value = parts.Sum(part => part.Weight * part.Mean);
         var u = Math.Sqrt(parts.Sum(part => part.Weight * ((part.Sd * part.Sd) + ((part.Mean - value) * (part.Mean - value)))));
-        var (pxPerMm, relative) = scale.Along(target.From, target.To, target.HeightMm);
+        var (_, relative) = scale.Along(target.From, target.To, target.HeightMm);
         return new(
             target.Id,
             Math.Round(value, Decimals),
@@ -45,11 +44,10 @@ public static class Measurement
             Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
             relative,
             StandardRank.Snap(value, u, StandardSizes.For(target.Id)),
-            Warnings(target, scale, frame, value, pxPerMm, relative));
+            Warnings(target, scale, frame, value));
     }
 
-    private static List<MeasureWarning> Warnings(
-        TargetLength target, ScaleFit scale, PictureFrame frame, double value, double pxPerMm, double relative)
+    private static List<MeasureWarning> Warnings(TargetLength target, ScaleFit scale, PictureFrame frame, double value)
     {
         var warnings = new List<MeasureWarning>();
         var step = target.HeightMm - scale.ReferenceHeightMm;
@@ -61,16 +59,16 @@ public static class Measurement
             else if (Math.Abs(shift) > LargeCorrection * value) warnings.Add(new(WarningCodes.OtherPlane, SeeingSentences.OtherPlaneCorrected(step, Math.Abs(shift))));
         }
 
-        if (scale.UnequalAxes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * scale.AxesDifference)));
+        if (scale.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes)));
         if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
         var times = target.From.DistanceTo(target.To) / scale.LongestReferencePx;
-        if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && relative > DoubtfulScale))
+        if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && scale.BestReferenceU > DoubtfulScale))
         {
             warnings.Add(new(WarningCodes.ShortReference, SeeingSentences.ShortReference(times)));
         }
 
-        if (scale.Bent) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * scale.LensGrowth)));
-        if (scale.Tilted) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(100 * scale.SlopeAcross)));
+        if (scale.LensGrowth is > 0 and var growth) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * growth)));
+        if (scale.SlantDegrees is > 0 and var slant) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(slant, 100 * scale.SlopeAcross)));
         if (scale.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * scale.ReferenceSpread)));
         return warnings;
     }

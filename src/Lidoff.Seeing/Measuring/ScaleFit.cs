@@ -1,82 +1,64 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Cameras;
 
 namespace Lidoff.Seeing.Measuring;
 
 /// <summary>
-/// The scale of one picture, fitted to one or several known lengths, with its doubt: click errors, errors of the references,
-/// unequal axes, slant, lens and the camera's distance where heights differ. First order in everything but that distance, which is
-/// run through a ladder of values (<see cref="CameraDistance"/>).
+/// The scale of one picture, fitted to one or several known lengths, with its doubt: click errors, errors of the references, slant,
+/// lens, shape of the pixels and the camera's distance. First order in the clicks and the known lengths; what is open of the camera is
+/// run through as a set of poses with weights (<see cref="PoseFit"/>).
 /// </summary>
 public sealed class ScaleFit
 {
-    // A clean picture is called warped once in five hundred; below that the references are averaged.
-    private const double OnceInFiveHundred = 2.878;
-
-    // Short of that, references further apart than chance brings them once in fifty are averaged with the scatter they show:
-    // two that differ by three times their doubts must not make the scale better known than either alone.
-    private const double OnceInFifty = 2.054;
-
     // Heights are typed from drawings or estimated by eye: standard uncertainty as a share of the height difference.
     private const double HeightSpread = 0.05;
-
-    // Two directions: less than 30° apart they cannot tell unequal axes from a wrong length.
-    private const double ApartCosineOfDouble = 0.5;
-
-    // Three references always fit a slope: whether one of them is wrong instead stays open, and both are said.
-    private const int EnoughForWarp = 3;
 
     // Two references that differ by more are more likely a wrong length or height than a slant: it would take 21°.
     private const double BelievableWarp = 0.07;
 
+    // Up to so many references cannot tell a slope across the picture from a scale for each direction.
+    private const int FewReferences = 3;
+
+    // A difference between directions below this is in every picture that a hand took, and the interval holds it.
+    private const double WorthWords = 0.025;
+
+    // A slant of 6°, a scale that changes by 5 % across the picture, a lens that moves the edge by 0.8 %: below that hands and lenses are usual.
+    private const double LeastSlant = 6;
+    private const double LeastSlope = 0.05;
+    private const double LeastBend = 0.008;
+
+    // What is called established has these odds.
+    private const double Sure = 0.95;
+
     private readonly IReadOnlyList<ReferenceLength> references;
     private readonly PictureFrame frame;
     private readonly double clickPx;
-    private readonly CameraDistance distance;
-    private readonly PictureShape shape;
-    private readonly IReadOnlyList<(double Weight, double CameraMm, ShapeFit Fit)> fits;
-    private readonly double meanHeight;
+    private readonly PoseFit fit;
+    private readonly ReferenceWarp warp;
 
-    private ScaleFit(
-        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, CameraDistance distance, double meanHeight)
+    private ScaleFit(IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
     {
         this.references = references;
         this.frame = frame;
         this.clickPx = clickPx;
-        this.distance = distance;
-        this.meanHeight = meanHeight;
-        var factors = references.Select(reference => PictureShape.Factors(reference.From, reference.To, frame)).ToList();
-        var limit = MisfitLimit(references.Count - 1, OnceInFiveHundred);
-        var chosen = (Shape: PictureShape.Square, Fits: Fit(PictureShape.Square, factors, 0));
-        if (BestMisfit(chosen.Fits) > limit)
-        {
-            var warped = Shapes(factors).Select(candidate => (Shape: candidate, Fits: Fit(candidate, factors, 0))).Where(candidate => BestMisfit(candidate.Fits) <= limit).ToList();
-            var believed = warped.Count > 0 && !(references.Count == 2 && Spread() > BelievableWarp);
-            Disagrees = !believed;
-            chosen = believed ? warped.MaxBy(candidate => Evidence(candidate.Fits)) : (PictureShape.Square, Fit(PictureShape.Square, factors, Between(factors)));
-        }
-        else if (BestMisfit(chosen.Fits) > MisfitLimit(references.Count - 1, OnceInFifty))
-        {
-            Scattered = true;
-            chosen = (PictureShape.Square, Fit(PictureShape.Square, factors, Between(factors)));
-        }
-
-        shape = chosen.Shape;
-        Disagrees |= (shape.Tilt || shape.Lens) && references.Count <= EnoughForWarp;
-        var best = chosen.Fits.Max(fit => fit.Fit.LogEvidence);
-        var total = chosen.Fits.Sum(fit => fit.Weight * Elementary.Exp(fit.Fit.LogEvidence - best));
-        fits = [.. chosen.Fits.Select(fit => (fit.Weight * Elementary.Exp(fit.Fit.LogEvidence - best) / total, fit.CameraMm, fit.Fit))];
+        var u = references.Select(reference => RelativeU(reference, clickPx)).ToList();
+        var weights = u.Select(each => 1 / Square(each)).ToList();
+        ReferenceHeightMm = references.All(reference => reference.HeightMm == references[0].HeightMm)
+            ? references[0].HeightMm
+            : references.Zip(weights, (reference, weight) => reference.HeightMm * weight).Sum() / weights.Sum();
+        var level = references.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / weights.Sum();
+        var halfSide = Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level);
+        CameraDistanceKnown = cameraDistanceMm is not null;
+        var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides);
+        fit = Fit(belief, slant, 0);
+        warp = Warp(u);
+        Disagrees = fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: true)
+            || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp);
+        Scattered = !Disagrees && fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
+        if (Disagrees || Scattered) fit = Fit(belief, slant, warp.Between());
     }
-
-    /// <summary>True when the scale was found to differ with direction.</summary>
-    public bool UnequalAxes => shape.Axes;
-
-    /// <summary>True when the scale was found to change across the picture.</summary>
-    public bool Tilted => shape.Tilt;
-
-    /// <summary>True when the scale was found to change with the radius.</summary>
-    public bool Bent => shape.Lens;
 
     /// <summary>True when the references contradict one another and nothing about camera or lens settles it.</summary>
     public bool Disagrees { get; }
@@ -84,152 +66,116 @@ public sealed class ScaleFit
     /// <summary>True when the references lie so far apart that their own scatter was taken into the doubt, though not so far that one must be wrong.</summary>
     public bool Scattered { get; }
 
-    /// <summary>Relative difference of the scale between the two directions where it is largest and smallest.</summary>
-    public double AxesDifference => 2 * Length(1, 2);
-
-    /// <summary>Relative change of the scale across the long side, along the slope.</summary>
-    public double SlopeAcross => 2 * Length(3, 4);
-
-    /// <summary>Relative change of length from the middle to the end of the long side.</summary>
-    public double LensGrowth => Math.Abs(fits.Sum(fit => fit.Weight * fit.Fit.Coefficient(5)));
-
     /// <summary>Relative difference between the largest and the smallest scale that single references give.</summary>
-    public double ReferenceSpread => Elementary.Exp(Spread()) - 1;
+    public double ReferenceSpread => warp.Spread;
 
     /// <summary>Mean height of the references above the board, mm, weighted as they count.</summary>
-    public double ReferenceHeightMm => meanHeight;
+    public double ReferenceHeightMm { get; }
 
     /// <summary>Longest reference, px.</summary>
     public double LongestReferencePx => references.Max(reference => reference.From.DistanceTo(reference.To));
 
+    /// <summary>Relative standard uncertainty of the best known reference: its clicks and its length alone.</summary>
+    public double BestReferenceU => references.Min(reference => RelativeU(reference, clickPx));
+
     /// <summary>True when a person gave the camera's distance.</summary>
-    public bool CameraDistanceKnown => distance.Typed;
+    public bool CameraDistanceKnown { get; }
+
+    /// <summary>
+    /// Relative difference of the scale between two directions where it is worth words: because a few references show it, or because
+    /// the pixels are established to be higher than wide or wider than high. 0 otherwise.
+    /// </summary>
+    public double UnequalAxes
+    {
+        get
+        {
+            if (Disagrees) return 0;
+            if (fit.Share(pose => Math.Abs(pose.Aspect) > WorthWords / 2) > Sure) return Math.Abs(fit.Mean(pose => pose.Aspect));
+            return references.Count <= FewReferences && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
+        }
+    }
+
+    /// <summary>Slant of the camera, degrees, where it is established to be worth words; 0 otherwise.</summary>
+    public double SlantDegrees =>
+        !Disagrees && (fit.Share(pose => pose.SlopeAcross > LeastSlope) > Sure || fit.Share(pose => pose.SlantDegrees > LeastSlant) > Sure) ? fit.Mean(pose => pose.SlantDegrees) : 0;
+
+    /// <summary>Relative change of the scale across the long side along the slope.</summary>
+    public double SlopeAcross => fit.Mean(pose => pose.SlopeAcross);
+
+    /// <summary>How far the lens moves the end of the long side, as a share of its distance from the middle, where that is established to be worth words; 0 otherwise.</summary>
+    public double LensGrowth => !Disagrees && fit.Share(pose => Math.Abs(pose.Bend) > LeastBend) > Sure ? Math.Abs(fit.Mean(pose => pose.Bend)) : 0;
 
     /// <summary>Fits the scale. The references have been checked: at least one, each of two different places and a length above zero.</summary>
     /// <param name="references">Known lengths.</param>
     /// <param name="frame">The picture.</param>
     /// <param name="clickPx">Standard uncertainty of each clicked end, px, where a reference does not carry its own.</param>
     /// <param name="cameraDistanceMm">Distance to the camera, mm, above every height, or null.</param>
-    /// <param name="tallestMm">Tallest thing that will be measured with it, mm.</param>
+    /// <param name="slant">What the picture's straight edges say of the camera, or null.</param>
     public static ScaleFit To(
-        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, double tallestMm)
+        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null)
     {
         Guard.That(references.Count > 0, "at least one reference");
         Guard.NotNegative(clickPx);
-        var weights = references.Select(reference => 1 / Square(RelativeU(reference, clickPx))).ToList();
-        var total = weights.Sum();
-        var meanHeight = references.Zip(weights, (reference, weight) => reference.HeightMm * weight).Sum() / total;
-        if (references.All(reference => reference.HeightMm == references[0].HeightMm)) meanHeight = references[0].HeightMm;
-        var level = references.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / total;
-        var tallest = Math.Max(tallestMm, references.Max(reference => reference.HeightMm));
-        var longSide = Math.Max(frame.Width, frame.Height) / Elementary.Exp(level);
-        return new(references, frame, clickPx, CameraDistance.From(cameraDistanceMm, longSide, tallest), meanHeight);
+        return new(references, frame, clickPx, cameraDistanceMm, slant);
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
     public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm)
     {
-        var parts = Mixture(PictureShape.Factors(from, to, frame), heightMm);
-        var mean = parts.Sum(part => part.Weight * part.Scale);
-        var variance = parts.Sum(part => part.Weight * (Square(part.Scale * part.RelativeU) + Square(part.Scale - mean)));
-        return (mean, Math.Sqrt(variance) / mean);
+        var parts = Mixture(from, to, heightMm);
+        var mean = parts.Sum(part => part.Weight * part.Mm);
+        var variance = parts.Sum(part => part.Weight * (Square(part.Mm * part.RelativeU) + Square(part.Mm - mean)));
+        return (from.DistanceTo(to) / mean, Math.Sqrt(variance) / mean);
     }
 
-    /// <summary>The target's length as a mixture of normals over camera distances: weight, mean and standard deviation, mm.</summary>
+    /// <summary>The target's length as a mixture of normals over poses: weight, mean and standard deviation, mm.</summary>
     internal IReadOnlyList<(double Weight, double Mean, double Sd)> Length(TargetLength target)
     {
-        var px = target.From.DistanceTo(target.To);
-        var own = 2 * Square(clickPx / px);
-        return
-        [
-            .. Mixture(PictureShape.Factors(target.From, target.To, frame), target.HeightMm)
-                .Select(part => (part.Weight, px / part.Scale, px / part.Scale * Math.Sqrt(own + Square(part.RelativeU)))),
-        ];
+        var own = 2 * Square(clickPx / target.From.DistanceTo(target.To));
+        return [.. Mixture(target.From, target.To, target.HeightMm).Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))];
     }
 
-    private List<(double Weight, double Scale, double RelativeU)> Mixture(double[] factors, double heightMm)
+    private List<(double Weight, double Mm, double RelativeU)> Mixture(PicturePoint from, PicturePoint to, double heightMm)
     {
-        var step = heightMm - meanHeight;
-        var flat = step == 0 && references.All(reference => reference.HeightMm == meanHeight);
-        var parts = new List<(double, double, double)>();
-        foreach (var (weight, camera, fit) in fits)
+        var chord = SeenChord.Of(from, to, frame);
+        var parts = new List<(double Weight, double Mm, double RelativeU)>();
+        var kept = 0.0;
+        foreach (var pose in fit.Poses)
         {
-            var (value, u) = fit.Level(factors);
-            var height = HeightSpread * step / (camera - heightMm);
-            parts.Add((weight, Elementary.Exp(value) * camera / (camera - heightMm), Math.Sqrt((u * u) + Square(height))));
-            if (flat) return [(1, parts[0].Item2, parts[0].Item3)];
+            var perHeight = pose.Pose.PerHeight;
+            var down = pose.DistanceMm - (heightMm * perHeight);
+            var mm = down * pose.Pose.Unit(chord, pose.Focal);
+            if (!(mm > 0)) continue;
+            kept += pose.Weight;
+            var height = HeightSpread * (heightMm - ReferenceHeightMm) * perHeight / down;
+            parts.Add((pose.Weight, mm, Math.Sqrt(Square(pose.UMm / down) + Square(height))));
         }
 
-        return parts;
+        Guard.That(kept > 0, "a length that at least one pose of the camera can show");
+        return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
     }
 
-    private List<(double Weight, double CameraMm, ShapeFit Fit)> Fit(PictureShape candidate, List<double[]> factors, double between)
+    private PoseFit Fit(CameraBelief belief, PictureSlant? slant, double between)
     {
-        var u = references.Select(reference => Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between))).ToList();
-        return
+        SeenReference[] seen =
         [
-            .. distance.Ladder.Select(rung => (rung.Weight, rung.Mm, ShapeFit.Of(
-                candidate,
-                factors,
-                [.. references.Select(reference => LogScale(reference) - Elementary.Log(rung.Mm / (rung.Mm - reference.HeightMm)))],
-                u))),
+            .. references.Select(reference => new SeenReference(
+                SeenChord.Of(reference.From, reference.To, frame),
+                reference.LengthMm,
+                reference.LengthMm * Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between)),
+                reference.HeightMm)),
         ];
+        return PoseFit.Of(new(seen, slant), belief) ?? PoseFit.Of(new(seen, null), belief)!;
     }
 
-    /// <summary>
-    /// The scatter between references that makes their misfit what chance would give (Mandel and Paule's method for laboratories that
-    /// disagree, Anal. Chem. 42, 1970): then a short honest reference counts as much as a long mistaken one.
-    /// </summary>
-    private double Between(List<double[]> factors)
+    /// <summary>The references brought down to the board by the camera's likely distance.</summary>
+    private ReferenceWarp Warp(List<double> u)
     {
-        var (low, high) = (0.0, Spread());
-        for (var round = 0; round < 40; round++)
-        {
-            var middle = (low + high) / 2;
-            if (BestMisfit(Fit(PictureShape.Square, factors, middle)) > references.Count - 1) low = middle;
-            else high = middle;
-        }
-
-        return high;
-    }
-
-    /// <summary>The shapes besides the square one that these references could tell apart.</summary>
-    private static List<PictureShape> Shapes(List<double[]> factors)
-    {
-        var crossed = factors.Any(a => factors.Any(b => (a[1] * b[1]) + (a[2] * b[2]) < ApartCosineOfDouble));
-        var shapes = new List<PictureShape>();
-        if (crossed) shapes.Add(new(true, false, false));
-        if (factors.Count >= 3) shapes.AddRange([new(false, true, false), new(false, false, true)]);
-        if (factors.Count >= 4 && crossed) shapes.AddRange([new(true, true, false), new(true, false, true)]);
-        if (factors.Count >= 5) shapes.Add(new(false, true, true));
-        if (factors.Count >= 6 && crossed) shapes.Add(new(true, true, true));
-        return shapes;
-    }
-
-    private double Length(int first, int second) => Math.Sqrt(
-        Square(fits.Sum(fit => fit.Weight * fit.Fit.Coefficient(first))) + Square(fits.Sum(fit => fit.Weight * fit.Fit.Coefficient(second))));
-
-    private double Spread()
-    {
-        var levels = references.Select(LogScale).ToList();
-        return levels.Max() - levels.Min();
-    }
-
-    private static double Evidence(IReadOnlyList<(double Weight, double CameraMm, ShapeFit Fit)> fits)
-    {
-        var best = fits.Max(fit => fit.Fit.LogEvidence);
-        return best + Elementary.Log(fits.Sum(fit => fit.Weight * Elementary.Exp(fit.Fit.LogEvidence - best)));
-    }
-
-    private static double BestMisfit(IReadOnlyList<(double Weight, double CameraMm, ShapeFit Fit)> fits) => fits.Min(fit => fit.Fit.Misfit);
-
-    /// <summary>χ² that a clean picture passes as seldom as a normal value passes <paramref name="rarity"/> (Wilson and Hilferty's approximation).</summary>
-    private static double MisfitLimit(int degrees, double rarity)
-    {
-        if (degrees == 0) return double.PositiveInfinity;
-        var spread = 2.0 / (9 * degrees);
-        var root = 1 - spread + (rarity * Math.Sqrt(spread));
-        return degrees * root * root * root;
+        var distance = Math.Max(fit.Poses.Sum(pose => pose.Weight * pose.DistanceMm), 1.1 * references.Max(reference => reference.HeightMm));
+        return new(
+            [.. references.Select(reference => PictureShape.Factors(reference.From, reference.To))],
+            [.. references.Select(reference => LogScale(reference) - Elementary.Log(distance / (distance - reference.HeightMm)))],
+            u);
     }
 
     private static double LogScale(ReferenceLength reference) => Elementary.Log(reference.From.DistanceTo(reference.To) / reference.LengthMm);

@@ -125,8 +125,9 @@ public static class PictureFile
         if (bits > 8) remarks.Add(PictureSentences.DeepColours(bits));
         if (colour == PictureColour.Cmyk) remarks.Add(PictureSentences.PrintColours());
         if (tag is < 1 or > 8) remarks.Add(PictureSentences.ImpossibleOrientation(tag.Value));
+        var camera = CameraSize(image);
         // Of moving pictures some programs write the size of all frames together.
-        if (pages == 1 && CameraSize(image) is { } camera && !SameSize(camera, image)) remarks.Add(PictureSentences.OtherSize(camera.Width, camera.Height, image.Width, image.Height));
+        if (pages == 1 && camera is { } wrote && !SameSize(wrote, image)) remarks.Add(PictureSentences.OtherSize(wrote.Width, wrote.Height, image.Width, image.Height));
         return new()
         {
             Kind = kind,
@@ -139,7 +140,20 @@ public static class PictureFile
             Pages = pages,
             InPasses = Vips.Whole(image, "jpeg-multiscan") is > 0 || Vips.Whole(image, "interlaced") is > 0,
             Remarks = remarks,
+            FocalLongSides = camera is { } whole && SameSize(whole, image) ? FocalLongSides(image) : null,
         };
+    }
+
+    /// <summary>
+    /// The focal length as if on 35 mm film (Exif 2.32, tag 0xA405: the field is that of a 36 × 24 mm frame, taken over the diagonal)
+    /// in long sides of this picture; null where it is missing or no lens has it.
+    /// </summary>
+    private static double? FocalLongSides(Image image)
+    {
+        const double filmDiagonal = 43.267;
+        if (ExifNumber(image, "exif-ifd2-FocalLengthIn35mmFilm") is not (>= 8 and <= 600 and var film)) return null;
+        var (longSide, diagonal) = (Math.Max(image.Width, image.Height), Math.Sqrt(((double)image.Width * image.Width) + ((double)image.Height * image.Height)));
+        return film / filmDiagonal * diagonal / longSide;
     }
 
     /// <summary>The size the camera wrote into Exif (tags 0xA002 and 0xA003).</summary>

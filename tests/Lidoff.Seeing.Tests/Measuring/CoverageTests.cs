@@ -3,80 +3,103 @@ using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Seeing.Tests.Measuring;
 
-/// <summary>Jobs with known truth and known noise: the printed 90 % must be 90 % (0.87 to 0.93 on 500, as the project's issues ask).</summary>
-public sealed class CoverageTests
+/// <summary>
+/// Photographed boards with known pose, lens, height and noise: the printed 90 % must be 90 % (0.87 to 0.93 on 500, as the project's
+/// issues ask), and the answers must be near. Who takes the pictures: a third stands, two thirds hands up to 10° off, each direction and
+/// each size alike; one lens in eight bends. These are not the program's own priors, which are normal in each axis.
+/// </summary>
+public sealed class CoverageTests(ITestOutputHelper output)
 {
-    private const int Jobs = 500;
+    [Fact]
+    public void On_500_scenes_ninety_per_cent_means_ninety_per_cent()
+    {
+        var tally = Tally(500, seed: 11, random => 1 + random.Next(4), camera: random => random.Next(2) == 0);
+        Assert.InRange(tally.Held, 0.87, 0.93);
+        Assert.InRange(tally.MedianError, 0, 0.006);
+    }
 
     [Theory]
-    [InlineData(1, 1, false)]
-    [InlineData(2, 2, false)]
-    [InlineData(3, 1, true)]
-    [InlineData(4, 3, true)]
-    public void Ninety_per_cent_means_ninety_per_cent(int seed, int references, bool heights)
+    // Each by itself may lean a little: too wide where nothing but one length is known of a picture taken from a stand, and the other way round.
+    [InlineData(21, 1, true)]
+    [InlineData(22, 2, true)]
+    [InlineData(23, 3, false)]
+    [InlineData(24, 5, false)]
+    public void With_each_number_of_references_it_holds_to_what_two_hundred_can_tell(int seed, int references, bool camera)
     {
-        var random = new Random(seed);
-        var (held, warned) = (0, 0);
-        for (var job = 0; job < Jobs; job++)
-        {
-            var scale = 20 + (random.NextDouble() * 80);
-            var click = 0.5 + random.NextDouble();
-            var camera = 60 + (random.NextDouble() * 200);
-            var known = Enumerable.Range(0, references).Select(_ => Reference(random, scale, click, camera, heights ? random.NextDouble() * 2 : 0)).ToList();
-            var height = heights ? random.NextDouble() * 3 : 0;
-            var (from, to) = Chord(random, 100, 800);
-            var truth = from.DistanceTo(to) / scale * (camera - height) / camera;
-            var length = Measured.One(known, new("t", Clicked(random, from, click), Clicked(random, to, click), height), click, camera);
-            if (truth >= length.LowMm && truth <= length.HighMm) held++;
-            if (length.Warnings.Count > 0) warned++;
-        }
-
-        Assert.InRange(held / (double)Jobs, 0.87, 0.93);
-        // Once in five hundred is the program's own promise for clean pictures.
-        Assert.InRange(warned, 0, 5);
+        // Binomial, n = 200, p = 0.9: standard deviation 0.021, so 0.84 to 0.96 is nearly three of them.
+        var tally = Tally(200, seed, _ => references, _ => camera);
+        Assert.InRange(tally.Held, 0.84, 0.96);
     }
 
     [Fact]
-    public void An_unknown_camera_distance_is_held_for_usual_benches()
+    public void A_picture_square_to_the_board_brings_no_warning()
     {
-        // Log-uniform between a wide phone lens (0.7 long sides) and a macro lens (4): not the prior itself, but where benches are.
-        var random = new Random(5);
-        var held = 0;
-        for (var job = 0; job < Jobs; job++)
+        var tally = Tally(200, seed: 31, random => 1 + random.Next(5), camera: _ => true, slant: random => 1.5 * random.NextDouble(), flat: true, lens: _ => 0);
+        Assert.Equal(0, tally.Warned);
+        Assert.InRange(tally.Held, 0.9, 1);
+    }
+
+    private (double Held, double MedianError, int Warned) Tally(
+        int scenes, int seed, Func<Random, int> references, Func<Random, bool> camera, Func<Random, double>? slant = null, bool flat = false, Func<Random, double>? lens = null)
+    {
+        var random = new Random(seed);
+        var (held, warned, errors, codes) = (0, 0, new List<double>(), new List<string>());
+        for (var i = 0; i < scenes; i++)
         {
-            var scale = 20 + (random.NextDouble() * 80);
-            var camera = 4000 / scale * 0.7 * Math.Pow(4 / 0.7, random.NextDouble());
-            var height = camera * 0.05 * random.NextDouble();
-            var reference = Reference(random, scale, 1, camera, 0);
-            var (from, to) = Chord(random, 100, 800);
-            var truth = from.DistanceTo(to) / scale * (camera - height) / camera;
-            var length = Measured.One([reference], new("t", Clicked(random, from, 1), Clicked(random, to, 1), height));
+            var (job, truth) = Scene(random, references(random), camera(random), (slant ?? Slant)(random), flat, (lens ?? Lens)(random));
+            var length = Measurement.Run(job, new(BenchScene.Width, BenchScene.Height)).Value[0].Length.Value;
             if (truth >= length.LowMm && truth <= length.HighMm) held++;
+            if (length.Warnings.Count > 0) warned++;
+            foreach (var warning in length.Warnings) codes.Add(warning.Code);
+            errors.Add(Math.Abs((length.ValueMm / truth) - 1));
         }
 
-        Assert.InRange(held / (double)Jobs, 0.87, 0.97);
+        errors.Sort();
+        var (share, median) = (held / (double)scenes, errors[scenes / 2]);
+        output.WriteLine($"held {share:0.000}, median error {median:0.00%}, warned {warned} of {scenes}: {string.Join(", ", codes.CountBy(code => code).OrderBy(code => code.Key, StringComparer.Ordinal))}");
+        return (share, median, warned);
     }
 
-    private static ReferenceLength Reference(Random random, double scale, double click, double camera, double height)
+    private static double Slant(Random random) => random.NextDouble() < 0.33 ? 1.5 * random.NextDouble() : 10 * random.NextDouble();
+
+    private static double Lens(Random random) => (random.Next(8) == 0 ? 0.03 : 0.003) * BenchScene.Normal(random);
+
+    private static (MeasureJob Job, double Truth) Scene(Random random, int references, bool camera, double slant, bool flat, double lens)
     {
-        var (from, to) = Chord(random, 400, 2500);
-        var truth = from.DistanceTo(to) / scale * (camera - height) / camera;
+        // Distance log-uniform between a wide phone lens (0.7 long sides) and a macro lens (4).
+        var scene = new BenchScene(
+            slant, random.NextDouble() * 360, random.NextDouble() * 360, 0.7 * Math.Pow(4 / 0.7, random.NextDouble()), 20 + (random.NextDouble() * 80), lens);
+        var click = 0.5 + random.NextDouble();
+        var known = Enumerable.Range(0, references).Select(_ => Reference(random, scene, click, flat ? 0 : 0.02 * random.NextDouble() * scene.DistanceMm)).ToList();
+        var height = flat ? 0 : 0.03 * random.NextDouble() * scene.DistanceMm;
+        var (from, to, truth) = Chord(random, scene, 300, 1500, height, click);
+        // Heights are typed from drawings or by eye, a twentieth off.
+        height *= 1 + (0.05 * BenchScene.Normal(random));
+        return (
+            new()
+            {
+                Image = "x",
+                References = known,
+                Targets = [new("t", new TargetLength("t", from, to, height))],
+                ClickPx = click,
+                CameraDistanceMm = camera ? scene.DistanceMm * (1 + (0.03 * BenchScene.Normal(random))) : null,
+            },
+            truth);
+    }
+
+    private static ReferenceLength Reference(Random random, BenchScene scene, double click, double height)
+    {
+        var (from, to, truth) = Chord(random, scene, 400, 2500, height, click);
         var u = truth * 0.003 * random.NextDouble();
-        return new(Clicked(random, from, click), Clicked(random, to, click), truth + (u * Normal(random)), u, height);
+        return new(from, to, truth + (u * BenchScene.Normal(random)), u, height);
     }
 
-    private static (PicturePoint From, PicturePoint To) Chord(Random random, double least, double most)
+    private static (PicturePoint From, PicturePoint To, double Truth) Chord(Random random, BenchScene scene, double least, double most, double height, double click)
     {
-        while (true)
-        {
-            var from = new PicturePoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
-            var to = new PicturePoint(100 + (random.NextDouble() * 3800), 100 + (random.NextDouble() * 2800));
-            var length = from.DistanceTo(to);
-            if (length >= least && length <= most) return (from, to);
-        }
+        var (x1, y1, x2, y2) = scene.Chord(random, least, most, height);
+        return (
+            BenchScene.Clicked(random, scene.Show(x1, y1, height), click),
+            BenchScene.Clicked(random, scene.Show(x2, y2, height), click),
+            Math.Sqrt(((x1 - x2) * (x1 - x2)) + ((y1 - y2) * (y1 - y2))));
     }
-
-    private static PicturePoint Clicked(Random random, PicturePoint point, double click) => new(point.X + (click * Normal(random)), point.Y + (click * Normal(random)));
-
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

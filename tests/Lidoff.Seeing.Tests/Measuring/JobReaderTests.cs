@@ -30,7 +30,7 @@ public sealed class JobReaderTests
         var job = Read(Contract.Replace("\"height_mm\":1.0", "\"height_mm\":0", StringComparison.Ordinal)).Value;
         var json = Measured.Json(Measurement.Run(job, new(1000, 800)).Value);
         Assert.Matches(
-            "^\\{\"targets\":\\[\\{\"id\":\"U1 width\",\"value_mm\":6\\.98,\"u_mm\":0\\.06\\d*,\"interval90_mm\":\\[6\\.\\d+,7\\.\\d+\\],"
+            "^\\{\"targets\":\\[\\{\"id\":\"U1 width\",\"value_mm\":6\\.9[78]\\d*,\"u_mm\":0\\.08\\d*,\"interval90_mm\":\\[6\\.\\d+,7\\.\\d+\\],"
             + "\"snap\":\\{\"mm\":7,\"kind\":\"body\",\"likelihood_ratio\":\\d+(\\.\\d)?\\},\"warnings\":\\[\\]\\}\\]\\}$",
             json);
     }

@@ -16,9 +16,10 @@ public sealed class WarningTests
         var down = Measured.One(references, Down);
         Assert.Equal("unequal-axes", Assert.Single(along.Warnings).Code);
         Assert.Contains("differs by 4", along.Warnings[0].Say, StringComparison.Ordinal);
-        Assert.Equal(10, along.ValueMm, 1);
-        Assert.InRange(down.LowMm, 10.3, 1000 / 96.0);
-        Assert.InRange(down.HighMm, 1000 / 96.0, 10.5);
+        Assert.InRange(10, along.LowMm, along.HighMm);
+        Assert.InRange(1000 / 96.0, down.LowMm, down.HighMm);
+        // Whether it was a slant, which would change the scale from place to place too, two lengths cannot tell.
+        Assert.InRange(down.ValueMm, 10.25, 10.5);
     }
 
     [Fact]
@@ -60,7 +61,8 @@ public sealed class WarningTests
         var again = new TargetLength("t", new(1869.4, 1485.1), new(1878, 1639.9));
         var both = Measured.One([pins, leads], again, click: 1.4);
         Assert.InRange(3.81, both.LowMm, both.HighMm);
-        Assert.True(both.UMm / both.ValueMm > Measured.One([pins], again, click: 1.4).UMm / Measured.One([pins], again, click: 1.4).ValueMm);
+        // They differ by 6.8 %: less than a third of that would be certainty out of contradiction.
+        Assert.InRange(both.UMm / both.ValueMm, 0.02, 0.07);
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public static class DossierPicture
     {
         var references = model.Scale(sha256).References;
         if (references.Count == 0) return null;
-        var fit = ScaleFit.To([.. references.Select(reference => reference.Value.Reference)], header.Frame, MeasureJob.DefaultClickPx, null, 0);
+        var fit = ScaleFit.To([.. references.Select(reference => reference.Value.Reference)], header.Frame, MeasureJob.DefaultClickPx, null);
         var (pxPerMm, relative) = fit.Along(new(header.Width * 0.25, header.Height * 0.5), new PicturePoint(header.Width * 0.75, header.Height * 0.5), 0);
         return new(pxPerMm, relative);
     }

@@ -38,7 +38,7 @@ internal static class PictureScaleText
         // A length that reaches out of the picture cannot be fitted; it is told beside each measured one.
         var usable = references.Select(reference => reference.Value.Reference).Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To)).ToList();
         if (usable.Count == 0) return null;
-        var fit = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null, 0);
+        var fit = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null);
         var (pxPerMm, relative) = fit.Along(usable[0].From, usable[0].To, usable[0].HeightMm);
         return (fit, pxPerMm, relative);
     }

@@ -1,0 +1,67 @@
+using Lidoff.Numbers;
+
+namespace Lidoff.Seeing.Measuring.Cameras;
+
+/// <summary>
+/// What is believed of a camera before the picture says anything: a few kinds of cameras and hands, and how far away it stood.
+/// The figures are priors of ours (common practice, no source), chosen before they were tried.
+/// </summary>
+internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
+{
+    // A copy stand or a microscope is square to a degree; a hand over a bench leans a few degrees each way, and now and then a dozen.
+    private const double StandShare = 0.35;
+    private const double StandSlant = 0.015;
+    private const double HandSlant = 0.08;
+
+    // Phones and macro lenses are corrected to a few tenths of a per cent at the edge; wide lenses, web and action cameras are not.
+    private const double BentShare = 0.12;
+    private const double GoodBend = 0.003;
+    private const double BadBend = 0.03;
+
+    // Square pixels are the rule; another capture mode or a careless resize breaks it (trade S14).
+    private const double OddShare = 0.03;
+    private const double SquareAspect = 0.0003;
+    private const double OddAspect = 0.03;
+
+    /// <summary>Kinds of cameras; weights sum to one.</summary>
+    public static IReadOnlyList<CameraKind> Kinds { get; } =
+    [
+        .. from stand in new[] { true, false }
+           from bent in new[] { false, true }
+           from odd in new[] { false, true }
+           select new CameraKind(
+               (stand ? StandShare : 1 - StandShare) * (bent ? BentShare : 1 - BentShare) * (odd ? OddShare : 1 - OddShare),
+               stand ? StandSlant : HandSlant,
+               bent ? BadBend : GoodBend,
+               odd ? OddAspect : SquareAspect),
+    ];
+
+    /// <summary>Median slope, by kind, of the five coefficients of a pose.</summary>
+    public double[] Centre => [0, 0, LogFocal, 0, 0];
+
+    /// <summary>Standard deviations of the five coefficients of a pose for one kind.</summary>
+    public double[] Spreads(CameraKind kind) => [kind.Slant, kind.Slant, LogFocalSpread, kind.Bend, kind.Aspect];
+
+    /// <summary>
+    /// The belief for a picture. The focal length in half long sides is the camera's distance in half long sides of what the picture
+    /// shows: known from a typed distance, from the camera's own data, or by what is usual on a bench.
+    /// </summary>
+    /// <param name="typedMm">Typed distance along the axis to what set the scale, mm, or null.</param>
+    /// <param name="halfSideMm">Rough half of the long side of what the picture shows, mm.</param>
+    /// <param name="focalLongSides">Focal length by the camera's own data, in long sides, or null.</param>
+    public static CameraBelief Of(double? typedMm, double halfSideMm, double? focalLongSides)
+    {
+        var (mean, weight) = (Elementary.Log(2 * CameraDistance.UnknownInLongSides), 1 / Square(CameraDistance.UnknownSpread));
+        if (focalLongSides is { } focal) (mean, weight) = (Elementary.Log(2 * focal), 1 / Square(CameraDistance.DataSpread));
+        if (typedMm is { } mm)
+        {
+            var more = 1 / Square(CameraDistance.TypedSpread);
+            mean = ((mean * weight) + (Elementary.Log(mm / halfSideMm) * more)) / (weight + more);
+            weight += more;
+        }
+
+        return new(mean, 1 / Math.Sqrt(weight));
+    }
+
+    private static double Square(double x) => x * x;
+}

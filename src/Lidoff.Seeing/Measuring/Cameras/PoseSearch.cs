@@ -1,0 +1,99 @@
+namespace Lidoff.Seeing.Measuring.Cameras;
+
+/// <summary>Finds the poses that fit best under one kind of camera: least squares with the kind's spreads as further residuals, from several starts.</summary>
+internal static class PoseSearch
+{
+    private const int Rounds = 12;
+
+    // Two ends of a search closer than this, in standard deviations of the first, are one.
+    private const double SameMode = 0.5;
+
+    private static readonly double[] Steps = [1e-5, 1e-5, 1e-4, 1e-6, 1e-6];
+
+    /// <summary>The best poses with the Cholesky factor of the information there, and the misfit, priors included.</summary>
+    public static List<PoseMode> Modes(PoseLikelihood likelihood, double[] centre, double[] spreads)
+    {
+        var modes = new List<PoseMode>();
+        foreach (var (right, down) in Starts(spreads[0]))
+        {
+            var start = (double[])centre.Clone();
+            (start[0], start[1]) = (right, down);
+            if (Descend(likelihood, start, centre, spreads) is not { } mode) continue;
+            if (!modes.Any(known => known.Apart(mode.Centre) < SameMode)) modes.Add(mode);
+        }
+
+        return modes;
+    }
+
+    private static IEnumerable<(double Right, double Down)> Starts(double slant)
+    {
+        yield return (0, 0);
+        if (slant < 0.05) yield break;
+        foreach (var (right, down) in new[] { (1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, 1), (1, -1), (-1, -1) }) yield return (0.15 * right, 0.15 * down);
+    }
+
+    private static PoseMode? Descend(PoseLikelihood likelihood, double[] at, double[] centre, double[] spreads)
+    {
+        var damping = 1e-3;
+        var rest = All(likelihood, at, centre, spreads);
+        var misfit = Sum(rest);
+        double[,]? factor = null;
+        for (var round = 0; round < Rounds; round++)
+        {
+            var (information, gradient) = Normal(likelihood, at, centre, spreads, rest);
+            factor = PositiveMatrix.Factor(information);
+            if (factor is null) return null;
+            for (var j = 0; j < CameraPose.Count; j++) information[j, j] *= 1 + damping;
+            var step = PositiveMatrix.Solve(PositiveMatrix.Factor(information)!, gradient);
+            var next = at.Zip(step, (a, b) => a - b).ToArray();
+            var nextRest = All(likelihood, next, centre, spreads);
+            var nextMisfit = Sum(nextRest);
+            if (nextMisfit < misfit)
+            {
+                var settled = misfit - nextMisfit < 1e-6;
+                (at, rest, misfit, damping) = (next, nextRest, nextMisfit, damping / 10);
+                if (settled) break;
+            }
+            else
+            {
+                damping *= 10;
+            }
+        }
+
+        return factor is null || !double.IsFinite(misfit) ? null : new(at, factor, misfit);
+    }
+
+    private static (double[,] Information, double[] Gradient) Normal(PoseLikelihood likelihood, double[] at, double[] centre, double[] spreads, double[] rest)
+    {
+        const int n = CameraPose.Count;
+        var slopes = new double[n][];
+        for (var j = 0; j < n; j++)
+        {
+            var moved = (double[])at.Clone();
+            moved[j] += Steps[j];
+            slopes[j] = [.. All(likelihood, moved, centre, spreads).Zip(rest, (a, b) => (a - b) / Steps[j])];
+        }
+
+        var (information, gradient) = (new double[n, n], new double[n]);
+        for (var j = 0; j < n; j++)
+        {
+            for (var i = 0; i < rest.Length; i++) gradient[j] += slopes[j][i] * rest[i];
+            for (var k = 0; k < n; k++)
+            {
+                for (var i = 0; i < rest.Length; i++) information[j, k] += slopes[j][i] * slopes[k][i];
+            }
+        }
+
+        return (information, gradient);
+    }
+
+    private static double[] All(PoseLikelihood likelihood, double[] at, double[] centre, double[] spreads) =>
+        [.. likelihood.Residuals(CameraPose.From(at)), .. at.Select((value, j) => (value - centre[j]) / spreads[j])];
+
+    private static double Sum(double[] rest)
+    {
+        var sum = 0.0;
+        foreach (var value in rest) sum += value * value;
+        return double.IsNaN(sum) ? double.PositiveInfinity : sum;
+    }
+}
