@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Cameras;
 using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing.Measuring;
@@ -18,14 +19,17 @@ public static class Measurement
     private const double LargeCorrection = 0.05;
 
     /// <summary>Measures. Faults of the whole job (a reference that cannot be one) come back together; a bad target carries its own.</summary>
-    public static Outcome<IReadOnlyList<MeasuredTarget>> Run(MeasureJob job, PictureFrame frame)
+    /// <param name="job">What to measure.</param>
+    /// <param name="frame">The picture's size and what its file says of it.</param>
+    /// <param name="slant">What the picture's edges say of the camera, where anybody looked and they say anything.</param>
+    public static Outcome<IReadOnlyList<MeasuredTarget>> Run(MeasureJob job, PictureFrame frame, PictureSlant? slant = null)
     {
         Guard.NotNull(job);
         Guard.NotNull(frame);
         var faults = JobChecks.References(job, frame);
         if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
         var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, job, frame)))).ToList();
-        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm);
+        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, slant);
         MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame))))];
         return measured;
     }
@@ -67,8 +71,8 @@ public static class Measurement
             warnings.Add(new(WarningCodes.ShortReference, SeeingSentences.ShortReference(times)));
         }
 
-        if (scale.LensGrowth is > 0 and var growth) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * growth)));
-        if (scale.SlantDegrees is > 0 and var slant) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(slant, 100 * scale.SlopeAcross)));
+        if (scale.LensMatters(target)) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * scale.LensGrowth)));
+        if (scale.SlantMatters(target)) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(scale.SlantDegrees, 100 * scale.SlopeAcross)));
         if (scale.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * scale.ReferenceSpread)));
         return warnings;
     }

@@ -24,10 +24,15 @@ public sealed class ScaleFit
     // A difference between directions below this is in every picture that a hand took, and the interval holds it.
     private const double WorthWords = 0.025;
 
-    // A slant of 6°, a scale that changes by 5 % across the picture, a lens that moves the edge by 0.8 %: below that hands and lenses are usual.
-    private const double LeastSlant = 6;
-    private const double LeastSlope = 0.05;
-    private const double LeastBend = 0.008;
+    // What slant or lens does to a length is worth words from 1.5 %, if it is likely above half of that.
+    private const double WorthMove = 0.015;
+    private const double LeastMove = 0.0075;
+    private const double Likely = 0.9;
+
+    // A slant of 12°, a scale that changes by a fifth across the picture, a lens that moves the edge by 3 %: said with any length.
+    private const double StrongSlant = 12;
+    private const double StrongSlope = 0.2;
+    private const double StrongBend = 0.03;
 
     // What is called established has these odds.
     private const double Sure = 0.95;
@@ -36,6 +41,7 @@ public sealed class ScaleFit
     private readonly PictureFrame frame;
     private readonly double clickPx;
     private readonly PoseFit fit;
+    private PoseLikelihood likelihood;
     private readonly ReferenceWarp warp;
 
     private ScaleFit(IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
@@ -95,15 +101,47 @@ public sealed class ScaleFit
         }
     }
 
-    /// <summary>Slant of the camera, degrees, where it is established to be worth words; 0 otherwise.</summary>
-    public double SlantDegrees =>
-        !Disagrees && (fit.Share(pose => pose.SlopeAcross > LeastSlope) > Sure || fit.Share(pose => pose.SlantDegrees > LeastSlant) > Sure) ? fit.Mean(pose => pose.SlantDegrees) : 0;
+    /// <summary>Slant of the camera, degrees, as far as it is known.</summary>
+    public double SlantDegrees => fit.Mean(pose => pose.SlantDegrees);
 
     /// <summary>Relative change of the scale across the long side along the slope.</summary>
     public double SlopeAcross => fit.Mean(pose => pose.SlopeAcross);
 
-    /// <summary>How far the lens moves the end of the long side, as a share of its distance from the middle, where that is established to be worth words; 0 otherwise.</summary>
-    public double LensGrowth => !Disagrees && fit.Share(pose => Math.Abs(pose.Bend) > LeastBend) > Sure ? Math.Abs(fit.Mean(pose => pose.Bend)) : 0;
+    /// <summary>How far the lens moves the end of the long side, as a share of its distance from the middle.</summary>
+    public double LensGrowth => Math.Abs(fit.Mean(pose => pose.Bend));
+
+    /// <summary>
+    /// Whether the camera's slant is worth words for this length: established, and it moves the length against what set the scale, or is
+    /// so strong that no length of the picture should be taken without them.
+    /// </summary>
+    internal bool SlantMatters(TargetLength target) => !Disagrees
+        && (fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure
+            || Moves(target, pose => pose with { Right = 0, Down = 0 }));
+
+    /// <summary>Whether the lens is worth words for this length.</summary>
+    internal bool LensMatters(TargetLength target) => !Disagrees
+        && (fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure || Moves(target, pose => pose with { Bend = 0 }));
+
+    private bool Moves(TargetLength target, Func<CameraPose, CameraPose> without)
+    {
+        var chord = SeenChord.Of(target.From, target.To, frame);
+        var (mean, above, below, kept) = (0.0, 0.0, 0.0, 0.0);
+        foreach (var pose in fit.Poses)
+        {
+            var plain = without(pose.Pose);
+            var (distance, _) = likelihood.Distance(plain, pose.Focal);
+            var straight = (distance - (target.HeightMm * plain.PerHeight)) * plain.Unit(chord, pose.Focal);
+            var real = (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal);
+            var moved = (real / straight) - 1;
+            if (!double.IsFinite(moved)) continue;
+            kept += pose.Weight;
+            mean += pose.Weight * moved;
+            if (moved > LeastMove) above += pose.Weight;
+            if (moved < -LeastMove) below += pose.Weight;
+        }
+
+        return Math.Abs(mean) > WorthMove * kept && Math.Max(above, below) > Likely * kept;
+    }
 
     /// <summary>Fits the scale. The references have been checked: at least one, each of two different places and a length above zero.</summary>
     /// <param name="references">Known lengths.</param>
@@ -155,18 +193,21 @@ public sealed class ScaleFit
         return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
     }
 
+    [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(likelihood))]
     private PoseFit Fit(CameraBelief belief, PictureSlant? slant, double between)
     {
-        SeenReference[] seen =
-        [
-            .. references.Select(reference => new SeenReference(
-                SeenChord.Of(reference.From, reference.To, frame),
-                reference.LengthMm,
-                reference.LengthMm * Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between)),
-                reference.HeightMm)),
-        ];
-        return PoseFit.Of(new(seen, slant), belief) ?? PoseFit.Of(new(seen, null), belief)!;
+        likelihood = new(Seen(between), slant);
+        return PoseFit.Of(likelihood, belief) ?? PoseFit.Of(likelihood = new(Seen(between), null), belief)!;
     }
+
+    private SeenReference[] Seen(double between) =>
+    [
+        .. references.Select(reference => new SeenReference(
+            SeenChord.Of(reference.From, reference.To, frame),
+            reference.LengthMm,
+            reference.LengthMm * Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between)),
+            reference.HeightMm)),
+    ];
 
     /// <summary>The references brought down to the board by the camera's likely distance.</summary>
     private ReferenceWarp Warp(List<double> u)

@@ -1,0 +1,38 @@
+using Lidoff.Seeing.Pictures;
+using NetVips;
+
+namespace Lidoff.Seeing.Measuring.Edges;
+
+/// <summary>Brightness of a picture, 0 to 255, row by row, upright, made smaller by a factor that is told.</summary>
+/// <param name="Width">Width, px of its own.</param>
+/// <param name="Height">Height, px of its own.</param>
+/// <param name="Values">Brightness.</param>
+/// <param name="PxPerPx">Pixels of the upright picture for one of its own, one or more.</param>
+internal sealed record GreyPicture(int Width, int Height, float[] Values, double PxPerPx)
+{
+    /// <summary>Reads one whose long side is at most <paramref name="longest"/> px. Throws what the picture library throws on a broken file.</summary>
+    public static GreyPicture Read(string path, PictureHeader header, int longest)
+    {
+        var side = Math.Max(header.Width, header.Height);
+        var coarse = 1;
+        if (header.Kind.MediaType == "image/jpeg") while (coarse < 8 && side / (coarse * 2) >= longest) coarse *= 2;
+        using var upright = PictureFile.Upright(path, header, coarse);
+        // Whole-number averages of bytes: the same values on every machine.
+        var factor = Math.Max(1, (Math.Max(upright.Width, upright.Height) + longest - 1) / longest);
+        using var small = factor > 1 ? upright.Shrink(factor, factor) : upright.Copy();
+        var bytes = small.WriteToMemory<byte>();
+        var bands = small.Bands;
+        var values = new float[small.Width * small.Height];
+        for (var i = 0; i < values.Length; i++)
+        {
+            var at = i * bands;
+            // Rec. 601 luma in whole numbers; a grey picture has one band.
+            values[i] = bands < 3 ? bytes[at] : ((299 * bytes[at]) + (587 * bytes[at + 1]) + (114 * bytes[at + 2])) / 1000f;
+        }
+
+        return new(small.Width, small.Height, values, side / (double)Math.Max(small.Width, small.Height));
+    }
+
+    /// <summary>Brightness at a pixel.</summary>
+    public float At(int x, int y) => Values[(y * Width) + x];
+}
