@@ -21,6 +21,10 @@ public sealed class ScaleFit
     // Up to so many references cannot tell a slope across the picture from a scale for each direction.
     private const int FewReferences = 3;
 
+    // One known length in thirty is mistyped, clicked wrongly or lies elsewhere, by a tenth or so. Common practice, no source.
+    private const double MistakeRate = 0.033;
+    private const double Mistake = 0.1;
+
     // A difference between directions below this is in every picture that a hand took, and the interval holds it.
     private const double WorthWords = 0.025;
 
@@ -61,7 +65,8 @@ public sealed class ScaleFit
         fit = Fit(belief, slant, 0);
         warp = Warp(u);
         Disagrees = fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: true)
-            || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp);
+            || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
+            || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
         if (Disagrees || Scattered) fit = Fit(belief, slant, warp.Between());
     }
@@ -191,6 +196,25 @@ public sealed class ScaleFit
 
         Guard.That(kept > 0, "a length that at least one pose of the camera can show");
         return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
+    }
+
+    /// <summary>Whether one mistaken reference explains them all better than any camera that is believed in.</summary>
+    private bool MoreLikelyWrong(CameraBelief belief, PictureSlant? slant)
+    {
+        var seen = Seen(0);
+        var camera = fit.LogEvidence - seen.Sum(reference => Elementary.Log(reference.UMm));
+        var wrong = 0.0;
+        for (var i = 0; i < seen.Length; i++)
+        {
+            var one = Seen(0);
+            one[i] = one[i] with { UMm = Mistake * one[i].LengthMm };
+            if (PoseFit.Of(new(one, slant), belief) is { } without)
+            {
+                wrong += MistakeRate * Elementary.Exp(without.LogEvidence - one.Sum(reference => Elementary.Log(reference.UMm)) - camera);
+            }
+        }
+
+        return wrong > 1;
     }
 
     [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(likelihood))]

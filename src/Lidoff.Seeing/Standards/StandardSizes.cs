@@ -34,5 +34,5 @@ public static class StandardSizes
     /// have one length (0.5 mm), it is called a body.
     /// </summary>
     public static IReadOnlyList<StandardSize> For(string name) =>
-        name.Contains("pitch", StringComparison.OrdinalIgnoreCase) ? PitchSizes : [.. BodySizes, .. PitchSizes];
+        name.Contains("pitch", StringComparison.OrdinalIgnoreCase) ? PitchSizes : [.. BodySizes, .. PitchSizes.Where(pitch => !Bodies.Contains(pitch.Mm))];
 }

@@ -26,9 +26,10 @@ public sealed class CoverageTests(ITestOutputHelper output)
     [InlineData(24, 5, false)]
     public void With_each_number_of_references_it_holds_to_what_two_hundred_can_tell(int seed, int references, bool camera)
     {
-        // Binomial, n = 200, p = 0.9: standard deviation 0.021, so 0.84 to 0.96 is nearly three of them.
+        // Binomial, n = 200, p = 0.9: standard deviation 0.021, so 0.84 to 0.96 is nearly three of them. One length leaves the pictures
+        // that are slanted on purpose possible, which none of these is: then it may hold more often.
         var tally = Tally(200, seed, _ => references, _ => camera);
-        Assert.InRange(tally.Held, 0.84, 0.96);
+        Assert.InRange(tally.Held, 0.84, references == 1 ? 0.98 : 0.96);
     }
 
     [Fact]

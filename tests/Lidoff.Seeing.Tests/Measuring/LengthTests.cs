@@ -84,7 +84,7 @@ public sealed class LengthTests
         var target = new TargetLength("t", new(1000, 1500), new(3000, 1500));
         var one = Measured.One([Measured.Reference(1900, 1500, 2100, 1500, 10)], target, click: 5);
         var two = Measured.One([Measured.Reference(1900, 1500, 2100, 1500, 10), Measured.Reference(1900, 1510, 2100, 1510, 10)], target, click: 5);
-        Assert.Equal(1 / Math.Sqrt(2), two.ScaleShare / one.ScaleShare, 2);
+        Assert.Equal(1 / Math.Sqrt(2), two.ScaleShare / one.ScaleShare, 0.015);
     }
 
     [Fact]

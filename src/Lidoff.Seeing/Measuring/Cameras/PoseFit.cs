@@ -13,11 +13,11 @@ internal sealed class PoseFit
 
     private const double Seldom = 0.05;
 
-    private PoseFit(IReadOnlyList<SeenPose> poses, double misfit, IReadOnlyList<double> kinds)
+    private PoseFit(IReadOnlyList<SeenPose> poses, double misfit, double logEvidence)
     {
         Poses = poses;
         Misfit = misfit;
-        Kinds = kinds;
+        LogEvidence = logEvidence;
     }
 
     /// <summary>Poses; weights sum to one.</summary>
@@ -26,13 +26,13 @@ internal sealed class PoseFit
     /// <summary>Least χ² over all kinds of cameras, priors included.</summary>
     public double Misfit { get; }
 
-    /// <summary>Probability of each of <see cref="CameraBelief.Kinds"/>.</summary>
-    public IReadOnlyList<double> Kinds { get; }
+    /// <summary>Logarithm of the probability of the known lengths under what is believed of cameras, up to what all fits of as many lengths share.</summary>
+    public double LogEvidence { get; }
 
     /// <summary>Fits. Null where no pose explains the lengths at all.</summary>
     public static PoseFit? Of(PoseLikelihood likelihood, CameraBelief belief)
     {
-        var drawn = new List<(double Log, int Kind, SeenPose Pose)>();
+        var drawn = new List<(double Log, SeenPose Pose)>();
         var misfit = double.PositiveInfinity;
         for (var kind = 0; kind < CameraBelief.Kinds.Count; kind++)
         {
@@ -46,19 +46,17 @@ internal sealed class PoseFit
         var best = drawn.Count == 0 ? double.NegativeInfinity : drawn.Max(draw => draw.Log);
         if (!double.IsFinite(best)) return null;
         var total = drawn.Sum(draw => Elementary.Exp(draw.Log - best));
-        var kinds = new double[CameraBelief.Kinds.Count];
         var poses = new List<SeenPose>();
         var kept = 0.0;
-        foreach (var (log, kind, pose) in drawn)
+        foreach (var (log, pose) in drawn)
         {
             var weight = Elementary.Exp(log - best) / total;
-            kinds[kind] += weight;
             if (weight * drawn.Count < Dust) continue;
             kept += weight;
             poses.Add(pose with { Weight = weight });
         }
 
-        return new([.. poses.Select(pose => pose with { Weight = pose.Weight / kept })], misfit, kinds);
+        return new([.. poses.Select(pose => pose with { Weight = pose.Weight / kept })], misfit, best + Elementary.Log(total));
     }
 
     /// <summary>Weighted mean of something over all poses.</summary>
@@ -68,11 +66,11 @@ internal sealed class PoseFit
     public double Share(Func<CameraPose, bool> holds) => Poses.Sum(pose => holds(pose.Pose) ? pose.Weight : 0);
 
     private static void Draw(
-        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, int kind, List<(double Log, int Kind, SeenPose Pose)> drawn)
+        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, int kind, List<(double Log, SeenPose Pose)> drawn)
     {
         var prior = Elementary.Log(CameraBelief.Kinds[kind].Weight);
         // Cameras that are hardly ever met get by with fewer draws.
-        var count = CameraBelief.Kinds[kind].Weight < Seldom ? NormalPoints.Count / 4 : NormalPoints.Count;
+        var count = CameraBelief.Kinds[kind].Weight < Seldom ? NormalPoints.Count / 3 : NormalPoints.Count;
         prior -= Elementary.Log(count);
         for (var index = 0; index < count; index++)
         {
@@ -86,7 +84,7 @@ internal sealed class PoseFit
             var log = likelihood.Log(pose, focal, out var distance, out var u);
             if (!double.IsFinite(log)) continue;
             var believed = LogBelieved(values, centre, spreads);
-            drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), kind, new(0, pose, focal, distance, u)));
+            drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), new(0, pose, focal, distance, u)));
         }
     }
 

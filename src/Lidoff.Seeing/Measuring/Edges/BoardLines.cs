@@ -26,6 +26,11 @@ internal static class BoardLines
     private const double LeastNear = 0.68;
     private const double LeastReach = 0.55;
 
+    // Starts of the search, radians of turn and of excess over a right angle; and what makes two ends of it different.
+    private static readonly double[] Starts = [0, -0.07, 0.07];
+    private const double NearlyAsMany = 0.85;
+    private const double Other = 0.035;
+
     private const double LeastScatter = 0.003;
     private const int Unknowns = 5;
     private const int Grid = 6;
@@ -51,19 +56,12 @@ internal static class BoardLines
             var apart = Folded(piece.Angle - turn, Math.PI / 2);
             if (Math.Abs(apart) > Reach) continue;
             var second = Math.Abs(Folded(piece.Angle - turn, Math.PI)) > Math.PI / 4;
-            var u = 0.003 + (0.5 / piece.Length);
+            var u = 0.003 + (1 / piece.Length);
             lines.Add(new((piece.X - (width / 2.0)) / half, (piece.Y - (height / 2.0)) / half, apart, second, u, Count(piece, half)));
         }
 
         if (lines.Count < LeastPieces) return null;
-        var solution = new double[Unknowns];
-        var scatter = Reach / 2;
-        for (var round = 0; round < 25; round++)
-        {
-            solution = Solve(lines, turn, solution, scatter);
-            scatter = Math.Max(LeastScatter, Math.Max(scatter * 0.8, Scatter(lines, turn, solution)));
-        }
-
+        if (Settled(lines, turn) is not var (solution, scatter)) return null;
         if (!OfABoard(pieces, lines, turn, solution, half)) return null;
         var (information, covariance) = Doubt(lines, turn, solution, scatter, out var cells, out var typical);
         if (information is null || cells < LeastCells || typical > MostScatter) return null;
@@ -76,6 +74,48 @@ internal static class BoardLines
         }
 
         return new(turn + solution[0], seen, known);
+    }
+
+    /// <summary>
+    /// The fit that most lines keep to, from several starts; null where quite another one is kept to by nearly as many: then which
+    /// lines belong together is a guess.
+    /// </summary>
+    private static (double[] Solution, double Scatter)? Settled(List<LinePiece> lines, double turn)
+    {
+        var ends = new List<(double[] Solution, double Scatter, double Kept)>();
+        foreach (var first in Starts)
+        {
+            foreach (var excess in Starts)
+            {
+                double[] solution = [first, excess, 0, 0, 0];
+                var scatter = Reach / 4;
+                for (var round = 0; round < 20; round++)
+                {
+                    solution = Solve(lines, turn, solution, scatter);
+                    scatter = Math.Max(LeastScatter, Math.Max(scatter * 0.8, Scatter(lines, turn, solution)));
+                }
+
+                ends.Add((solution, scatter, Kept(lines, turn, solution)));
+            }
+        }
+
+        var best = ends.MaxBy(end => end.Kept);
+        var open = ends.Any(end => end.Kept > NearlyAsMany * best.Kept && Enumerable.Range(0, Unknowns).Any(j => Math.Abs(end.Solution[j] - best.Solution[j]) > Other));
+        return open ? null : (best.Solution, best.Scatter);
+    }
+
+    /// <summary>How much of the lines keeps to a fit, full for those on it and nothing for those beyond 1.5°.</summary>
+    private static double Kept(List<LinePiece> lines, double turn, double[] solution)
+    {
+        Span<double> row = stackalloc double[Unknowns];
+        var kept = 0.0;
+        foreach (var line in lines)
+        {
+            Row(line, turn + solution[0], row);
+            kept += line.Count * Math.Max(0, 1 - Math.Abs(Rest(line, row, solution) / Near));
+        }
+
+        return kept;
     }
 
     private static bool OfABoard(IReadOnlyList<EdgeSegment> pieces, List<LinePiece> lines, double turn, double[] solution, double half)

@@ -16,10 +16,12 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
         var side = Math.Max(header.Width, header.Height);
         var coarse = 1;
         if (header.Kind.MediaType == "image/jpeg") while (coarse < 8 && side / (coarse * 2) >= longest) coarse *= 2;
-        using var upright = PictureFile.Upright(path, header, coarse);
+        using var stored = PictureFile.Stored(path, header, coarse);
         // Whole-number averages of bytes: the same values on every machine.
-        var factor = Math.Max(1, (Math.Max(upright.Width, upright.Height) + longest - 1) / longest);
-        using var small = factor > 1 ? upright.Shrink(factor, factor) : upright.Copy();
+        var factor = Math.Max(1, (Math.Max(stored.Width, stored.Height) + longest - 1) / longest);
+        using var shrunk = factor > 1 ? stored.Shrink(factor, factor) : stored.Copy();
+        using var memory = shrunk.CopyMemory();
+        using var small = header.Orientation == 1 ? memory.Copy() : PictureTurn.Upright(memory, header.Orientation);
         var bytes = small.WriteToMemory<byte>();
         var bands = small.Bands;
         var values = new float[small.Width * small.Height];
