@@ -27,6 +27,10 @@ public static class SeeingSentences
     public static string Mirrored() =>
         "The picture's orientation tag mirrors it: lengths hold, left and right do not. Check which side of the board it shows.";
 
+    /// <summary>The words in the picture read mirrored.</summary>
+    public static string WordsMirrored() =>
+        "The words in the picture read mirrored: lengths hold, left and right do not. It was flipped before it came here, or it shows the board through itself.";
+
     /// <summary>The target is much longer than the longest reference.</summary>
     public static string ShortReference(double times) =>
         $"This length is {Number(times, 1)} times as long as the longest reference, whose click error grows with it. Take the longest known length in the picture.";

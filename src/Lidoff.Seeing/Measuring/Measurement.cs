@@ -1,5 +1,4 @@
 using Lidoff.Numbers.Failing;
-using Lidoff.Seeing.Measuring.Cameras;
 using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing.Measuring;
@@ -21,20 +20,20 @@ public static class Measurement
     /// <summary>Measures. Faults of the whole job (a reference that cannot be one) come back together; a bad target carries its own.</summary>
     /// <param name="job">What to measure.</param>
     /// <param name="frame">The picture's size and what its file says of it.</param>
-    /// <param name="slant">What the picture's edges say of the camera, where anybody looked and they say anything.</param>
-    public static Outcome<IReadOnlyList<MeasuredTarget>> Run(MeasureJob job, PictureFrame frame, PictureSlant? slant = null)
+    /// <param name="look">What the picture itself says, where anybody looked.</param>
+    public static Outcome<IReadOnlyList<MeasuredTarget>> Run(MeasureJob job, PictureFrame frame, PictureLook? look = null)
     {
         Guard.NotNull(job);
         Guard.NotNull(frame);
         var faults = JobChecks.References(job, frame);
         if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
         var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, job, frame)))).ToList();
-        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, slant);
-        MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame))))];
+        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, look?.Slant);
+        MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame, look))))];
         return measured;
     }
 
-    private static MeasuredLength Measure(TargetLength target, ScaleFit scale, PictureFrame frame)
+    private static MeasuredLength Measure(TargetLength target, ScaleFit scale, PictureFrame frame, PictureLook? look)
     {
         var parts = scale.Length(target);
         var value = NormalMixture.Quantile(parts, 0.5);
@@ -48,10 +47,10 @@ public static class Measurement
             Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
             relative,
             StandardRank.Snap(value, u, StandardSizes.For(target.Id)),
-            Warnings(target, scale, frame, value));
+            Warnings(target, scale, frame, look, value));
     }
 
-    private static List<MeasureWarning> Warnings(TargetLength target, ScaleFit scale, PictureFrame frame, double value)
+    private static List<MeasureWarning> Warnings(TargetLength target, ScaleFit scale, PictureFrame frame, PictureLook? look, double value)
     {
         var warnings = new List<MeasureWarning>();
         var step = target.HeightMm - scale.ReferenceHeightMm;
@@ -65,6 +64,7 @@ public static class Measurement
 
         if (scale.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes)));
         if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
+        else if (look?.WordsMirrored == true) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.WordsMirrored()));
         var times = target.From.DistanceTo(target.To) / scale.LongestReferencePx;
         if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && scale.BestReferenceU > DoubtfulScale))
         {

@@ -21,9 +21,9 @@ public sealed class ScaleFit
     // Up to so many references cannot tell a slope across the picture from a scale for each direction.
     private const int FewReferences = 3;
 
-    // One known length in thirty is mistyped, clicked wrongly or lies elsewhere, by a tenth or so. Common practice, no source.
+    // One known length in thirty is mistyped, clicked wrongly or lies elsewhere, by a twentieth or so. Common practice, no source.
     private const double MistakeRate = 0.033;
-    private const double Mistake = 0.1;
+    private const double Mistake = 0.06;
 
     // A difference between directions below this is in every picture that a hand took, and the interval holds it.
     private const double WorthWords = 0.025;

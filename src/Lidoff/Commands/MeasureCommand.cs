@@ -2,7 +2,6 @@ using System.CommandLine;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing;
 using Lidoff.Seeing.Measuring;
-using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Talking;
 
@@ -37,9 +36,9 @@ public sealed class MeasureCommand : ILidoffCommand
         if (!header.Ok) return Refused(seat, header.Faults);
         foreach (var remark in header.Value.Remarks) seat.Talk.Say(remark);
         // A picture that breaks off still has its size and its clicked places: said, and measured by them alone.
-        var slant = PictureLook.Slant(ImagePath(job.Image, path, seat), job.Image, header.Value);
-        if (!slant.Ok) seat.Talk.SayFaults(slant.Faults);
-        var measured = Measurement.Run(job, header.Value.Frame, slant.Ok ? slant.Value : null);
+        var look = PictureLook.At(ImagePath(job.Image, path, seat), job.Image, header.Value);
+        if (!look.Ok) seat.Talk.SayFaults(look.Faults);
+        var measured = Measurement.Run(job, header.Value.Frame, look.Ok ? look.Value : null);
         if (!measured.Ok) return Refused(seat, measured.Faults);
         if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
         else foreach (var target in measured.Value) Show(target, seat);

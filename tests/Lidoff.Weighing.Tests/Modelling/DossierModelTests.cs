@@ -17,7 +17,7 @@ public sealed class DossierModelTests
         using var bench = Begun(Scale, Width);
         var value = bench.Model.Value("length:U1:width");
         // 600 px at 100 px/mm.
-        Assert.Equal(6.0, value.Number!.Value * 1e3, 3);
+        Assert.Equal(6.0, value.Number!.Value * 1e3, 0.005);
         Assert.InRange(6e-3, value.Low, value.High);
         Assert.Equal(Grade.E2, value.Grade);
         Assert.Equal(3, value.RestsOn.Count); // the length, the scale, the file
@@ -62,7 +62,7 @@ public sealed class DossierModelTests
         bench.Note(Width);
         var before = bench.Model.Value("length:U1:width");
         var taken = bench.Note(Scale.Replace("\"length_mm\":10", "\"length_mm\":20", StringComparison.Ordinal), $$"""{"kind":"supersede","target":"{{scale.Id.Hex}}","by_line":1}""");
-        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 3);
+        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 0.01);
         bench.Note($$"""{"kind":"undo","target":"{{taken[1].Id.Hex}}"}""", $$"""{"kind":"undo","target":"{{taken[0].Id.Hex}}"}""");
         var after = bench.Model.Value("length:U1:width");
         Assert.Equal(before.Number!.Value, after.Number!.Value);

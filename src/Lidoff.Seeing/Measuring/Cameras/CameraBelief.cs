@@ -8,6 +8,9 @@ namespace Lidoff.Seeing.Measuring.Cameras;
 /// </summary>
 internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
 {
+    /// <summary>Focal length of the widest lens on a bench, half long sides: a phone's ultra-wide, 13 mm as on 35 mm film.</summary>
+    public const double WidestLens = 0.7;
+
     // A copy stand or a microscope is square to a degree; a hand over a bench leans a few degrees each way; and some pictures are taken
     // at a slant on purpose, past the phone's own shadow.
     private static readonly (double Share, double Slant)[] Hands = [(0.33, 0.015), (0.52, 0.07), (0.15, 0.2)];

@@ -13,9 +13,13 @@ internal static class NormalPoints
     /// <summary>How many there are.</summary>
     public const int Count = 512;
 
-    /// <summary>The points.</summary>
+    /// <summary>The points, each followed by the one that leans the other way: what a slant to the left adds, one to the right takes off.</summary>
     public static IReadOnlyList<double[]> All { get; } =
-        [.. Enumerable.Range(Skipped, Count).Select(index => Bases.Select(b => NormalDistribution.Quantile(Radical(index, b))).ToArray())];
+    [
+        .. Enumerable.Range(Skipped, Count / 2)
+            .Select(index => Bases.Select(b => NormalDistribution.Quantile(Radical(index, b))).ToArray())
+            .SelectMany(point => new[] { point, [-point[0], -point[1], point[2], point[3], point[4]] }),
+    ];
 
     private static double Radical(int index, int b)
     {

@@ -30,6 +30,9 @@ public sealed class PictureSlant
     /// <summary>Convergence along x and y per half long side, excess over a right angle (radians), bend.</summary>
     internal IReadOnlyList<double> Seen { get; }
 
+    /// <summary>Direction of the first family of lines in the picture, radians.</summary>
+    internal double Turn => turn;
+
     /// <summary>Covariance of <see cref="Seen"/>.</summary>
     internal double[,] Covariance { get; }
 

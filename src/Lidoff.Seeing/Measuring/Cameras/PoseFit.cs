@@ -81,6 +81,7 @@ internal sealed class PoseFit
                 : modes[(index - (count / 2)) * modes.Count / (count - (count / 2))].Draw(point);
             var pose = CameraPose.From(values);
             var focal = Elementary.Exp(pose.LogFocal);
+            if (focal < CameraBelief.WidestLens) continue;
             var log = likelihood.Log(pose, focal, out var distance, out var u);
             if (!double.IsFinite(log)) continue;
             var believed = LogBelieved(values, centre, spreads);

@@ -10,7 +10,7 @@ namespace Lidoff.Seeing.Measuring.Edges;
 /// <param name="PxPerPx">Pixels of the upright picture for one of its own, one or more.</param>
 internal sealed record GreyPicture(int Width, int Height, float[] Values, double PxPerPx)
 {
-    /// <summary>Reads one whose long side is at most <paramref name="longest"/> px. Throws what the picture library throws on a broken file.</summary>
+    /// <summary>Reads one whose long side is about <paramref name="longest"/> px, between two thirds and one and a half times as much, or all of a smaller picture. Throws what the picture library throws on a broken file.</summary>
     public static GreyPicture Read(string path, PictureHeader header, int longest)
     {
         var side = Math.Max(header.Width, header.Height);
@@ -18,7 +18,7 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
         if (header.Kind.MediaType == "image/jpeg") while (coarse < 8 && side / (coarse * 2) >= longest) coarse *= 2;
         using var stored = PictureFile.Stored(path, header, coarse);
         // Whole-number averages of bytes: the same values on every machine.
-        var factor = Math.Max(1, (Math.Max(stored.Width, stored.Height) + longest - 1) / longest);
+        var factor = Math.Max(1, (int)Math.Round(Math.Max(stored.Width, stored.Height) / (double)longest));
         using var shrunk = factor > 1 ? stored.Shrink(factor, factor) : stored.Copy();
         using var memory = shrunk.CopyMemory();
         using var small = header.Orientation == 1 ? memory.Copy() : PictureTurn.Upright(memory, header.Orientation);

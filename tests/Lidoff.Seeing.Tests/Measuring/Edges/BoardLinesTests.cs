@@ -63,7 +63,7 @@ public sealed class BoardLinesTests
             Targets = [new("far edge", new TargetLength("far edge", truth[3], truth[2]))],
         };
         var blind = Measurement.Run(job, frame).Value[0].Length.Value;
-        var length = Measurement.Run(job, frame, Look(scene)).Value[0].Length.Value;
+        var length = Measurement.Run(job, frame, new(Look(scene), false)).Value[0].Length.Value;
         Assert.Equal(scene.BoardWidthMm, length.ValueMm, 0.01 * scene.BoardWidthMm);
         Assert.InRange(scene.BoardWidthMm, length.LowMm, length.HighMm);
         Assert.True(length.UMm < blind.UMm / 2);
