@@ -15,12 +15,12 @@ public sealed class ComposedTests
         using var bench = Begun(Made("""[300,-20]"""), InMade);
         var value = bench.Model.Value("length:U1:width");
         // 600 px at 100 px/mm, by the known length of p.png.
-        Assert.Equal(6.0, value.Number!.Value * 1e3, 3);
+        Assert.Equal(6.0, value.Number!.Value * 1e3, 0.01);
         Assert.Equal("clicked in made.png, scale from 1 known length of the picture it was made of", bench.Model.Length("U1", "width").Readings[0].How);
         var scale = bench.Model.Scale(Hash("made.png"));
         Assert.Equal((Hash("p.png"), 300.0, 480.0, 1300.0), (scale.From, scale.References[0].Value.Reference.From.X, scale.References[0].Value.Reference.From.Y, scale.References[0].Value.Reference.To.X));
         bench.Note("""{"kind":"scale","picture":"made.png","from":[0,500],"to":[1000,500],"length_mm":20}""");
-        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 3);
+        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 0.01);
         Assert.Equal("", bench.Model.Scale(Hash("made.png")).From);
     }
 
