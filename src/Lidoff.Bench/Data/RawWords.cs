@@ -42,8 +42,9 @@ internal static class RawWords
     // A list says how much it holds.
     private static string? Said(JsonProperty each) => each.Value.ValueKind == JsonValueKind.Array
         ? string.Create(CultureInfo.InvariantCulture, $"{each.Value.GetArrayLength()} {each.Name}")
+        : each.Value.ValueKind is JsonValueKind.True or JsonValueKind.False ? (each.Value.ValueKind == JsonValueKind.True ? each.Name : "not " + each.Name)
         : Short(each.Value) ? $"{each.Name} {each.Value}" : null;
 
     private static bool Short(JsonElement value) =>
-        value.ValueKind is JsonValueKind.Number or JsonValueKind.True or JsonValueKind.False || (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MostCharacters });
+        value.ValueKind == JsonValueKind.Number || (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MostCharacters });
 }

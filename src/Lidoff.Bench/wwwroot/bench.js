@@ -18,6 +18,8 @@ function press(el) {
     el.focus();
     el.select?.();
   } else {
+    // What others may trust their fingers to is not said by one stray key: the key leads there, Enter says it.
+    if ('keyLeads' in el.dataset) { el.focus(); return; }
     el.focus({ preventScroll: true });
     el.click();
   }
@@ -37,7 +39,9 @@ document.addEventListener('keydown', (event) => {
   press(el);
 });
 
-const words = (el) => el.dataset.says || el.getAttribute('aria-label') || el.title || (el.labels?.[0]?.textContent ?? el.querySelector('b')?.textContent ?? el.textContent).trim().replace(/\s+/g, ' ');
+// A label's words without what its fields hold.
+const bare = (label) => { const copy = label.cloneNode(true); for (const field of copy.querySelectorAll('select, input, textarea, kbd, datalist')) field.remove(); return copy.textContent; };
+const words = (el) => el.dataset.says || el.getAttribute('aria-label') || el.title || (el.labels?.[0] ? bare(el.labels[0]) : null) ?? el.querySelector('b')?.textContent ?? el.textContent).trim().replace(/\s+/g, ' ');
 
 function list() {
   const dialog = document.getElementById('keys');
@@ -66,6 +70,19 @@ function list() {
   // Close, at its end, takes the focus and would have it begin in the middle.
   dialog.scrollTop = 0;
 }
+
+// ---- what is offered for a line is put in at its cursor, in place of a reference that was begun; the keys go on behind it.
+document.addEventListener('click', (event) => {
+  const chip = event.target.closest?.('[data-insert]');
+  const field = chip && document.getElementById(chip.dataset.into);
+  if (!field) return;
+  const before = field.value.slice(0, field.selectionStart);
+  const open = before.lastIndexOf('{');
+  const from = open >= 0 && !before.slice(open).includes('}') ? open : before.length;
+  field.setRangeText(chip.dataset.insert, from, field.selectionEnd, 'end');
+  field.focus();
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+});
 
 // ---- looks
 const root = document.documentElement;
@@ -126,6 +143,8 @@ function sweep() {
     const text = localStorage.getItem(hold(el));
     if (!text || el.value) continue;
     el.value = text;
+    // Whoever is about to type there types over it, not behind it.
+    if (document.activeElement === el) el.select?.();
     el.dispatchEvent(new Event('input', { bubbles: true }));
     el.dispatchEvent(new Event('change', { bubbles: true }));
   }

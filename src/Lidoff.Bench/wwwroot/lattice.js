@@ -52,6 +52,13 @@ class Lattice {
     field.addEventListener('input', () => { if (!this.writing) this.draw(); });
     // The page has taken what stood there, put a draft back, or weighs the alternatives otherwise.
     new MutationObserver(() => { if (!field.value) [this.line, this.place, this.past] = [0, 0, []]; this.draw(); }).observe(root, { attributes: true, attributeFilter: ['data-text', 'data-by-order'] });
+    // Beside the places is meant as behind the last of them; nobody's typing is to become keys of the page.
+    this.grid.addEventListener('pointerdown', (e) => {
+      if (e.target.closest('.cell')) return;
+      e.preventDefault();
+      const row = [...this.grid.children].indexOf(e.target.closest('.cells'));
+      this.go(row < 0 ? this.lines.length - 1 : row, Infinity);
+    });
     this.grid.addEventListener('focusin', (e) => this.at(e.target));
     this.grid.addEventListener('keydown', (e) => this.key(e));
     this.grid.addEventListener('beforeinput', (e) => this.typed(e));

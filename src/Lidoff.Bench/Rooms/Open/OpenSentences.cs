@@ -35,7 +35,7 @@ public static class OpenSentences
     public static Fault TwoActs { get; } = new("act", "one act", "There are two acts; a step has one. Note two steps, or write ## for the sign itself.");
 
     /// <summary>Two times.</summary>
-    public static Fault TwoTimes { get; } = new("minutes", "one time", "There are two times; a step has one. A time that belongs to a setting goes behind ~.");
+    public static Fault TwoTimes { get; } = new("minutes", "one time", "There are two times; a step has one. A time that belongs to a setting stands there behind a comma or \"for\": ~110C for 5min.");
 
     /// <summary>A time below zero.</summary>
     public static Fault TimeBelowZero(string text) => new("minutes", "zero or more minutes", $"{Showing.Shown.Quoted(text)} is a time below zero; type how long it took, such as 4min.");

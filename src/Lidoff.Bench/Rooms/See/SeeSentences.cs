@@ -37,6 +37,9 @@ public static class SeeSentences
     public static string LiesOn(int others, int landmarks, bool mirrored) =>
         $"Lies on its board with {Count.Of(others, "other picture")}, by {Count.Of(landmarks, "landmark")} they share{(mirrored ? "; seen from below" : "")}.";
 
+    /// <summary>Others show landmarks by these names, but not where they are here.</summary>
+    public static string NotTogether(IReadOnlyList<string> pictures) => $"{string.Join(", ", pictures.Take(3).Select(Showing.Shown.Quoted))} {(pictures.Count == 1 ? "shows" : "show")} landmarks by the same names, but the places do not go together: several names stand for other things there, or it is another board.";
+
     /// <summary>No other picture has a landmark of this one.</summary>
     public const string AloneOnBoard = "No other picture shows two of these landmarks yet. Point at them there too.";
 

@@ -10,7 +10,7 @@ namespace Lidoff.Bench.Rooms.Trace;
 public static class TraceSentences
 {
     /// <summary>Under the field of touches.</summary>
-    public const string TouchHint = "Two points and a reading: beep, no beep, open, 2k2, 0.3 Ω, 1.8 V. One point keeps the second of the pair, a reading alone keeps both.";
+    public const string TouchHint = "Two points and a reading: beep, no beep, open, 2k2, 0.3 Ω, 1.8 V. One point keeps the second of the pair (for volts: GND), a reading alone keeps both.";
 
     /// <summary>Under the field of nets.</summary>
     public const string NetHint = "Name: its points, because … A net drawn by hand stands whatever the touches say so far.";

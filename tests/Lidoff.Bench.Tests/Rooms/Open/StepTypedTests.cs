@@ -38,6 +38,10 @@ public sealed class StepTypedTests
     [InlineData("lift the lid for 12 min", "lift the lid", 12.0)]
     [InlineData("lift the lid 1,5min", "lift the lid", 1.5)]
     [InlineData("warm it ~60 °C, 30 min", "warm it", null)]
+    [InlineData("lift the lid ~110C for 5 min", "lift the lid", null)]
+    [InlineData("take the coil off #solder @iron ~300C 4min", "take the coil off", 4.0)]
+    [InlineData("lift the lid @fingers, 1 min, B1=3.0 g", "lift the lid", 1.0)]
+    [InlineData("lift the lid ~cold !two latches, 4 min, B1=0.42g", "lift the lid", 4.0)]
     [InlineData("4min lift the lid", "lift the lid", 4.0)]
     [InlineData("undo 4 screws", "undo 4 screws", null)]
     public void A_time_is_taken_out_of_the_words_but_not_out_of_a_setting(string typed, string does, double? minutes)
@@ -45,6 +49,7 @@ public sealed class StepTypedTests
         var step = StepTyped.Read(typed).Value;
         Assert.Equal(does, step.Does);
         Assert.Equal(minutes, step.Minutes);
+        Assert.DoesNotContain(new[] { step.Tool, step.Setting, step.Destroys }, part => part.EndsWith(','));
     }
 
     [Theory]
@@ -98,7 +103,7 @@ public sealed class StepTypedTests
     public void Two_acts_and_two_times_are_asked_about()
     {
         var faults = StepTyped.Read("cut #cut #pry 3min 4min").Faults.Select(fault => fault.Say);
-        Assert.Equal(["There are two acts; a step has one. Note two steps, or write ## for the sign itself.", "There are two times; a step has one. A time that belongs to a setting goes behind ~."], faults);
+        Assert.Equal(["There are two acts; a step has one. Note two steps, or write ## for the sign itself.", "There are two times; a step has one. A time that belongs to a setting stands there behind a comma or \"for\": ~110C for 5min."], faults);
     }
 
     [Fact]

@@ -24,14 +24,16 @@ public sealed record SpecimenTyped(string Specimen, string Says, string From, st
         foreach (var piece in Pieces.Of(at < 0 ? "" : words[at..].TrimStart(' ', ',', ':')))
         {
             if (Pieces.After(piece, "from") is { } from) made = made with { From = from };
-            else if (Pieces.After(piece, "bought") is { } day) made = made with { Bought = day };
+            else if (Pieces.After(piece, "bought") is { } day && day.Any(char.IsAsciiDigit)) made = made with { Bought = day };
+            // "bought second-hand": where from, not when.
+            else if (Pieces.After(piece, "bought") is not null) made = made with { From = piece };
             else if (Pieces.After(piece, "revision", "rev") is { } revision) made = made with { Revision = revision };
             else if (string.Equals(piece, "may be destroyed", StringComparison.OrdinalIgnoreCase)) made = made with { MayDestroy = true };
             else if (string.Equals(piece, "keep whole", StringComparison.OrdinalIgnoreCase)) made = made with { MayDestroy = false };
             else if (Pieces.Measured(piece, Units.Gram, "mass") is { } mass)
             {
                 var grams = mass.Then(MassTyped.Grams);
-                if (grams.TryValue(out var weighed)) made = made with { MassG = weighed.G, UG = weighed.UG };
+                if (grams.TryValue(out var weighed)) made = made with { MassG = weighed.G, UG = weighed.UG ?? (weighed.DigitG > 0 ? weighed.DigitG : null) };
                 else faults.AddRange(grams.Faults);
             }
             else

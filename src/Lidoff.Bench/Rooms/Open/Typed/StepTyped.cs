@@ -121,5 +121,5 @@ public sealed record StepTyped(
         [.. parts.Where(part => part.Sign == sign && part.Text.Length > 0).Select(part => part.Text).Distinct(StringComparer.Ordinal)];
 
     private static string Joined(IEnumerable<StepWords> parts, char sign, string between) =>
-        string.Join(between, parts.Where(part => part.Sign == sign && part.Text.Length > 0).Select(part => part.Text));
+        string.Join(between, parts.Select(part => (part.Sign, Text: part.Text.TrimEnd(',', ' '))).Where(part => part.Sign == sign && part.Text.Length > 0).Select(part => part.Text));
 }

@@ -24,7 +24,8 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
         for (var i = 0; i < words.Length; i++)
         {
             var word = words[i];
-            var inSetting = open?.Sign == '~';
+            // "~110C for 5min" and "~110C, 5min" are how it was set; "~300C 4min" is how it was set, and how long it took.
+            var inSetting = open?.Sign == '~' && i > 0 && (words[i - 1].EndsWith(',') || words[i - 1].Equals("for", StringComparison.OrdinalIgnoreCase));
             if (word.Length > 1 && Signs.Contains(word[0], StringComparison.Ordinal) && word[1] == word[0])
             {
                 open = Onto(open, word[1..], word);
@@ -34,8 +35,8 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
             // A lone & is an "and".
             var sign = Signs.Contains(word[0], StringComparison.Ordinal) && word != "&" ? word[0]
                 : MassForm().IsMatch(word) ? Mass
-                : !inSetting && TimeForm().IsMatch(word) ? Time
-                : !inSetting && i + 1 < words.Length && char.IsAsciiDigit(word[^1]) && TimeForm().IsMatch(word + words[i + 1]) ? 'T'
+                : !inSetting && TimeForm().IsMatch(word.TrimEnd(',')) ? Time
+                : !inSetting && i + 1 < words.Length && char.IsAsciiDigit(word[^1]) && TimeForm().IsMatch(word + words[i + 1].TrimEnd(',')) ? 'T'
                 : '\0';
             if (sign == '\0')
             {
@@ -46,14 +47,14 @@ internal sealed partial record StepWords(char Sign, string Text, string Raw)
             if (open is not null) yield return sign is Time or 'T' ? open.WithoutFor() : open;
             open = null;
             // An act is one word, and a time or a mass ends where it ends.
-            if (sign == 'T') yield return new(Time, word + " " + words[++i], word + " " + words[i]);
+            if (sign == 'T') yield return new(Time, word + " " + words[++i].TrimEnd(','), word + " " + words[i]);
             else if (sign == Mass)
             {
                 var whole = string.Join(' ', words[i..(i = MassEnd(words, i))]);
                 i--;
                 yield return new(sign, whole, whole);
             }
-            else if (sign == Time) yield return new(sign, word, word);
+            else if (sign == Time) yield return new(sign, word.TrimEnd(','), word);
             else if (sign is '#' or '^') yield return new(sign, word[1..], word);
             else open = new(sign, word[1..], word);
         }

@@ -40,6 +40,8 @@ internal static class SpotLetters
     /// <summary>The class that words speak of: the last word before they turn to where it lies ("chip antenna at the edge"), or the first before a number ("crystal 32 MHz"); empty where none is known.</summary>
     public static string ClassOf(string words)
     {
+        // "crystal, slow clock": what stands before the first comma is the thing, if it is one.
+        if (words.IndexOf(',', StringComparison.Ordinal) is > 0 and var comma && ClassOf(words[..comma]) is { Length: > 0 } head) return head;
         var said = words.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).TakeWhile(word => !Turns.Contains(word)).ToList();
         if (said.Count == 0) return "";
         if (said.Count > 1 && Find(said[^2] + " " + said[^1]) is { } two) return two;

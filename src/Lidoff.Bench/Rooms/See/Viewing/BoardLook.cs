@@ -6,6 +6,7 @@ using Lidoff.Seeing.Boards;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Telling.Dossiers;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
@@ -33,7 +34,7 @@ public sealed record BoardLook(string Says, bool Lies, ValueList<string> Notes, 
         var board = model.Board(sha256)?.Laid;
         var laid = board?.Picture(sha256);
         return new(
-            Saying(board, laid, sha256),
+            Saying(board, laid, sha256, Alike(all, here, model)),
             laid is not null,
             laid is null ? [] : [.. laid.Remarks, .. laid.Warnings.Select(warning => warning.Say)],
             [.. here.Select(each => Row(each, laid)).OrderBy(row => row.Value.Landmark, NaturalOrder.Instance)],
@@ -41,11 +42,19 @@ public sealed record BoardLook(string Says, bool Lies, ValueList<string> Notes, 
             [.. all.Select(each => each.Value.Landmark).Except(here.Select(each => each.Value.Landmark), StringComparer.Ordinal).Order(NaturalOrder.Instance)]);
     }
 
-    private static string Saying(LaidBoard? board, LaidPicture? laid, string sha256)
+    // Pictures that show two or more landmarks by the names of those here.
+    private static List<string> Alike(List<Sighting<LandmarkSighting>> all, List<Sighting<LandmarkSighting>> here, DossierModel model)
+    {
+        var names = here.Select(each => each.Value.Landmark).ToHashSet(StringComparer.Ordinal);
+        return [.. all.Except(here).Where(each => names.Contains(each.Value.Landmark)).GroupBy(each => model.Picture(each.Value.Picture).Name, StringComparer.Ordinal)
+            .Where(picture => picture.Select(each => each.Value.Landmark).Distinct(StringComparer.Ordinal).Count() > 1).Select(picture => picture.Key).Order(StringComparer.Ordinal)];
+    }
+
+    private static string Saying(LaidBoard? board, LaidPicture? laid, string sha256, List<string> alike)
     {
         if (board is null) return "";
         if (laid is not null) return SeeSentences.LiesOn(board.Pictures.Count - 1, laid.Used, laid.Mirrored);
-        return board.LeftOut.FirstOrDefault(left => left.Sha256 == sha256)?.Says ?? SeeSentences.AloneOnBoard;
+        return board.LeftOut.FirstOrDefault(left => left.Sha256 == sha256)?.Says ?? (alike.Count > 0 ? SeeSentences.NotTogether(alike) : SeeSentences.AloneOnBoard);
     }
 
     private static LandmarkRow Row(Sighting<LandmarkSighting> each, LaidPicture? laid)

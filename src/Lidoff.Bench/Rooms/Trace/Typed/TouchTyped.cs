@@ -9,7 +9,7 @@ namespace Lidoff.Bench.Rooms.Trace.Typed;
 
 /// <summary>
 /// A touch as it is typed: two points and a reading, <c>U3.13 GND beep</c>, <c>U2.4 VSYS 0.3</c>, <c>C4.1 GND open</c>, <c>U1.3 GND 1.8V</c>,
-/// <c>R4.1 R4.2 2k2 ± 1 %</c>. One point keeps the second of the pair before it, none keeps both. A rail's name such as 3V3 behind one point is asked about.
+/// <c>R4.1 R4.2 2k2 ± 1 %</c>. One point keeps the second of the pair before it, but for volts, which are read against ground; none keeps both. A rail's name such as 3V3 behind one point is asked about.
 /// </summary>
 /// <param name="A">One point.</param>
 /// <param name="B">The other; the black lead for volts.</param>
@@ -23,6 +23,8 @@ namespace Lidoff.Bench.Rooms.Trace.Typed;
 public sealed partial record TouchTyped(
     string A, string B, bool? Beep = null, double? ThresholdOhm = null, double? Ohms = null, double? UOhm = null, double? Volts = null, double? UV = null, bool Open = false)
 {
+    private const string Ground = "GND";
+
     private static readonly string[] Between = ["-", "–", "—", "to", "and"];
 
     private static readonly string[] ReadingWords = ["beep", "beeps", "nobeep", "no", "silent", "open", "ol", "inf", "yes"];
@@ -43,7 +45,7 @@ public sealed partial record TouchTyped(
             var reading = Reading(rest, mode, mark);
             first ??= reading;
             if (!reading.TryValue(out var read)) continue;
-            var (a, b) = points switch { 2 => (words[0], words[1]), 1 => (words[0], held?.B), _ => (held?.A, held?.B) };
+            var (a, b) = points switch { 2 => (words[0], words[1]), 1 => (words[0], read.Volts is null ? held?.B : Ground), _ => (held?.A, held?.B) };
             if (a is null || b is null) return TraceSentences.NoPair(points);
             return read with { A = a, B = b };
         }
