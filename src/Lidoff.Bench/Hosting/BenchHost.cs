@@ -97,7 +97,7 @@ public static class BenchHost
         catch (IOException e)
         {
             var port = options.Port.ToString(CultureInfo.InvariantCulture);
-            return new Fault("--port", "a free port", "Port " + port + " of this machine cannot be used: " + e.Message + " Try --port 0, which takes a free one.");
+            return new Fault("--port", "a free port", BenchSentences.PortTaken(port, e.Message));
         }
         var address = Address(app);
         ready(address);
@@ -120,7 +120,9 @@ public static class BenchHost
         services.AddLogging(logging => logging
             .AddProvider(new LineLogger(options.Log))
             // Its one warning is that keys are not encrypted at rest; ours never rest.
-            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error));
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error)
+            // A start that fails is told once, as a sentence.
+            .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None));
         services.AddSingleton<IHostLifetime, QuietLifetime>();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
         services.AddSingleton(options);

@@ -9,7 +9,7 @@ internal static class BenchSentences
 
     public const string ForeignOrigin = "This was asked for from another page; the workbench takes orders only from its own.";
 
-    public const string NoLogin = "This workbench is open to the browser that used its key. Start `lidoff bench` again for a new key.";
+    public const string NoLogin = "This workbench is open to the browser that used its key. Stop it and start `lidoff bench` again for a new key.";
 
     public const string NotFound = "There is nothing here.";
 
@@ -49,4 +49,8 @@ internal static class BenchSentences
         "The file is larger than the " + Showing.Sizes.Bytes(most) + " that one upload may have; add it with `lidoff add`. Nothing of it was kept.";
 
     public static string Ready(string address) => "Lidoff is ready at " + address;
+
+    /// <summary>The port is somebody else's.</summary>
+    public static string PortTaken(string port, string why) =>
+        $"Port {port} of this machine cannot be used: {why.TrimEnd('.')}. If a workbench runs there already, stop it where it was started (Ctrl+C); --port 0 takes a free port instead.";
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Numbers.Typed;
@@ -8,7 +9,7 @@ namespace Lidoff.Numbers.Typed;
 /// A typed line brought to plain characters: digits of any script, all sorts of minus and blank, full-width letters and
 /// letters of other alphabets that look Latin. What was changed beyond habit is told in <paramref name="Remarks"/>.
 /// </summary>
-internal sealed record TypedText(string Raw, string Plain, IReadOnlyList<string> Remarks)
+internal sealed partial record TypedText(string Raw, string Plain, IReadOnlyList<string> Remarks)
 {
     /// <summary>Longest line read; longer input is a paste gone wrong.</summary>
     public const int Longest = 200;
@@ -53,8 +54,13 @@ internal sealed record TypedText(string Raw, string Plain, IReadOnlyList<string>
         if (invisible > 0) remarks.Add(TypedSentences.InvisibleDropped(invisible));
         if (scripts.Count > 1) remarks.Add(TypedSentences.MixedDigits);
         var text = plain.ToString().Replace("+/-", "±", StringComparison.Ordinal).Replace("+-", "±", StringComparison.Ordinal).Trim();
+        text = Per().Replace(text, " /");
         return text.Length == 0 ? TypedSentences.Empty(where) : new TypedText(raw, text, remarks);
     }
+
+    // "2 per day" is 2/day; per cent and per mille are units of their own.
+    [GeneratedRegex(@"\s+per\s+(?!cent|mil)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Per();
 
     // Dashes that hands and word processors put for minus; superscripts keep their own characters (they are exponents).
     private static string Mapped(char c) => c switch

@@ -34,7 +34,7 @@ public sealed class LoginTests
         using var second = await bench.Client.GetAsync(bench.Login);
         Assert.Equal(HttpStatusCode.Unauthorized, second.StatusCode);
         Assert.False(second.Headers.Contains("Set-Cookie"));
-        Assert.Equal("This workbench is open to the browser that used its key. Start `lidoff bench` again for a new key.\n", await second.Content.ReadAsStringAsync());
+        Assert.Equal("This workbench is open to the browser that used its key. Stop it and start `lidoff bench` again for a new key.\n", await second.Content.ReadAsStringAsync());
     }
 
     [Fact]

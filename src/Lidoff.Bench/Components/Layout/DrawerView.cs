@@ -7,7 +7,7 @@ using Lidoff.Weighing.Quarrels;
 namespace Lidoff.Bench.Components.Layout;
 
 /// <summary>What the drawer says.</summary>
-/// <param name="Moves">The best next moves first, at most eight; the rest is counted.</param>
+/// <param name="Moves">The best next moves first, at most sixty; the rest is counted.</param>
 /// <param name="MoreMoves">How many more there are.</param>
 /// <param name="Quarrels">Sightings that cannot all be true, in the book's order, at most eight; the rest is counted.</param>
 /// <param name="MoreQuarrels">How many more there are.</param>
@@ -16,6 +16,7 @@ namespace Lidoff.Bench.Components.Layout;
 public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueList<Quarrel> Quarrels, int MoreQuarrels, BecauseNode? Because, bool Bare = false)
 {
     private const int Most = 8;
+    private const int MostMoves = 60;
 
     /// <summary>The drawer as the dossier stands, with <paramref name="reference"/> selected.</summary>
     public static DrawerView Of(OpenDossier dossier, string? reference)
@@ -23,8 +24,8 @@ public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueL
         var view = dossier.Session.View;
         var moves = NextMoves.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels);
         return new(
-            [.. moves.Take(Most)],
-            Math.Max(0, moves.Count - Most),
+            [.. moves.Take(MostMoves)],
+            Math.Max(0, moves.Count - MostMoves),
             [.. dossier.Quarrels.Take(Most)],
             Math.Max(0, dossier.Quarrels.Count - Most),
             reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied),

@@ -12,6 +12,9 @@ public static class TellSentences
     /// <summary>How a claim is typed.</summary>
     public const string ClaimHint = "One sentence. References stand in braces and are filled in live: {part:U1}, {length:U1:long side}, {reckoning:R1}. Begin with a name and a colon (C2: …) to write that claim anew; otherwise the first free name is taken.";
 
+    /// <summary>Claims with a gap in them.</summary>
+    public static string StillUnfinished(int count) => count == 1 ? "One of them reads (unknown) somewhere." : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{count} of them read (unknown) somewhere.");
+
     /// <summary>What publishing does.</summary>
     public const string PublishHint = "Remembers what every claim says now. From then on a claim whose support moves is flagged here, with what readers were told.";
 

@@ -67,6 +67,16 @@ public sealed class QuestionTableTests : RoomContext
         Assert.Equal("spot U1, role radio.", newest[1].Say);
     }
 
+    [Fact]
+    public void Enter_in_the_field_of_words_answers_and_does_not_tie()
+    {
+        var page = Page();
+        On(page, ".question input[aria-label^='Answer']", e => e.Input("because its crystal is near"));
+        On(page, ".question form:has(input[aria-label^='Answer'])", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal("because its crystal is near", Stored<QuestionAsked>()[^1].Answer), Patience);
+        Assert.Empty(page.FindAll(".question .fault"));
+    }
+
     private static void Tie(IRenderedComponent<QuestionTable> page, string typed)
     {
         On(page, ".question input", e => e.Input(typed));

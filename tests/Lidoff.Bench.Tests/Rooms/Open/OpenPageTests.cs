@@ -166,6 +166,20 @@ public sealed class OpenPageTests : RoomContext
         Assert.DoesNotContain("\u0007", page.Markup, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Leaving_once_more_with_empty_fields_keeps_what_was_in_hand()
+    {
+        var page = Page();
+        page.Find("#in-hand").Input("the flat cable");
+        page.Find("#next").Input("lift it");
+        On(page, "form.closing", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Single(Stored<PauseSighting>()), TimeSpan.FromSeconds(20));
+        page.WaitForAssertion(() => Assert.Contains("the flat cable", page.Find(".resume").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        On(page, "form.closing", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(2, Stored<PauseSighting>().Count), TimeSpan.FromSeconds(20));
+        Assert.Equal(("the flat cable", "lift it"), (Stored<PauseSighting>()[^1].InHand, Stored<PauseSighting>()[^1].Next));
+    }
+
     private IRenderedComponent<OpenPage> Page()
     {
         Bench.Set("d", "");

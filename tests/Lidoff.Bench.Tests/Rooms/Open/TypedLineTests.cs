@@ -53,6 +53,14 @@ public sealed class TypedLineTests
         Assert.Equal("\"long\" does not begin with a number.", faults[1]);
     }
 
+    [Fact]
+    public void A_specimen_is_weighed_to_its_last_digit_and_bought_somewhere_or_on_a_day()
+    {
+        var specimen = SpecimenTyped.Read("A a worn tag, 11 g, bought second-hand").Value;
+        Assert.Equal((11.0, 1.0, "bought second-hand", ""), (specimen.MassG!.Value, specimen.UG!.Value, specimen.From, specimen.Bought));
+        Assert.Equal("2026-01-12", SpecimenTyped.Read("A tag, bought 2026-01-12").Value.Bought);
+    }
+
     [Theory]
     [InlineData("B1 3.61 g ± 0.02", "B1", 3.61, 0.02)]
     [InlineData("whole 21.4 g", "", 21.4, 0.1)]

@@ -25,6 +25,16 @@ public sealed class SpotTypedTests
     public void Words_and_letters_make_a_spot(string typed, string chosen, string spot, string role, string why, string kind) =>
         Assert.Equal(new SpotTyped(spot, role, why, kind), SpotTyped.Read(typed, chosen, Taken));
 
+    [Theory]
+    [InlineData("crystal, slow clock", "crystal", "Y1")]
+    [InlineData("lamp, red, by the radio", "led", "D1")]
+    [InlineData("white, tall coil", "coil", "L1")]
+    public void What_stands_before_the_first_comma_says_what_it_is(string typed, string kind, string spot)
+    {
+        var read = SpotTyped.Read(typed, "", []);
+        Assert.Equal((kind, spot), (read.Class, read.Spot));
+    }
+
     [Fact]
     public void Hostile_words_are_words()
     {

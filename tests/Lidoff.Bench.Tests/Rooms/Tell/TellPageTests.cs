@@ -29,6 +29,16 @@ public sealed class TellPageTests : RoomContext
     }
 
     [Fact]
+    public void Some_of_every_kind_of_reference_is_offered()
+    {
+        Bench.Set("d", "D",
+            [.. Enumerable.Range(1, 20).Select(i => $$"""{"kind":"spot","spot":"U{{i}}"}"""), .. Enumerable.Range(1, 9).Select(i => $$"""{"kind":"length","spot":"U{{i}}","what":"width","mm":{{i}}}"""),
+             """{"kind":"state","name":"idle","current_ua":6}""", """{"kind":"reckon","reckoning":"R1","calculation":"divider_voltage","inputs":{"voltage":"3.3 V","upper":"10 kΩ","lower":"10 kΩ"}}"""]);
+        var page = Page();
+        page.WaitForAssertion(() => Assert.Subset(page.FindAll(".chips .chip").Select(chip => chip.TextContent).ToHashSet(), new HashSet<string> { "part:U1", "length:U1:width", "state:idle", "reckoning:R1", "mass:BT1" }), Patience);
+    }
+
+    [Fact]
     public void A_lone_brace_is_said_beside_the_line_and_the_line_stays()
     {
         var page = Page();

@@ -8,6 +8,16 @@ public sealed class TouchTypedTests
 {
     private static readonly TouchPair Held = new("U3.13", "GND");
 
+    // A voltmeter's black lead stays on ground: common practice, no source.
+    [Fact]
+    public void Volts_at_one_point_are_read_against_ground_and_ohms_against_the_point_before()
+    {
+        var held = new TouchPair("U1.13", "C1.1");
+        Assert.Equal(("U4.1", "GND", 1.8), (TouchTyped.Read("U4.1 1.8 V", held).Value.A, TouchTyped.Read("U4.1 1.8 V", held).Value.B, TouchTyped.Read("U4.1 1.8 V", held).Value.Volts));
+        Assert.Equal("C1.1", TouchTyped.Read("U4.1 2k2", held).Value.B);
+        Assert.Equal("GND", TouchTyped.Read("U4.1 1.8 V").Value.B);
+    }
+
     [Fact]
     public void Two_points_and_a_reading()
     {

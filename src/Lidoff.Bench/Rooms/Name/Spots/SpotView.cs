@@ -65,6 +65,8 @@ public sealed record SpotView(
         var rivals = ranked.Where(each => each.P < RemovedBelow).Select(each => Rival(each.Candidate, each.P)).OfType<RivalRow>().ToList();
         var columns = ranked.Where(each => each.P >= RemovedBelow).Take(2).Select(each => each.Candidate).ToList();
         var removed = rivals.Count > 0 ? ranked.First(each => each.Candidate.Part.Name == rivals[0].Part && each.P < RemovedBelow).Candidate : null;
+        // Where the lists hold nothing likely, the likeliest of them still shows why.
+        if (columns.Count == 0 && ranked.Count > 0) (columns, removed) = ([ranked[0].Candidate], null);
         if (removed is not null) columns.Add(removed);
         return new(
             spot,

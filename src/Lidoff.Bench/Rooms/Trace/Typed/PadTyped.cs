@@ -33,6 +33,10 @@ public sealed record PadTyped(TouchPoint Point, string Name, string Role, string
         return picture.Length > 0 ? line.Set("picture", picture).Set("point", Math.Round(x, 1), Math.Round(y, 1)) : line;
     }
 
+    /// <summary>A pad as it was typed, to be placed by a click.</summary>
+    public static string Typed(PadSighting pad) =>
+        string.Join(' ', new[] { Guard.NotNull(pad).Point.Text, pad.Name, pad.Role, pad.Side == PadSide.Unknown ? "" : pad.Side.ToString().ToLowerInvariant() }.Where(word => word.Length > 0));
+
     /// <summary>The next pad of a row: U3.14 behind U3.13, TP6 behind TP5; empty where the point does not end in a number.</summary>
     public string Next()
     {
