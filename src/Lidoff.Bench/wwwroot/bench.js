@@ -41,7 +41,7 @@ document.addEventListener('keydown', (event) => {
 
 // A label's words without what its fields hold.
 const bare = (label) => { const copy = label.cloneNode(true); for (const field of copy.querySelectorAll('select, input, textarea, kbd, datalist')) field.remove(); return copy.textContent; };
-const words = (el) => el.dataset.says || el.getAttribute('aria-label') || el.title || (el.labels?.[0] ? bare(el.labels[0]) : null) ?? el.querySelector('b')?.textContent ?? el.textContent).trim().replace(/\s+/g, ' ');
+const words = (el) => (el.dataset.says || el.getAttribute('aria-label') || el.title || (el.labels?.[0] ? bare(el.labels[0]) : el.querySelector('b')?.textContent ?? el.textContent)).trim().replace(/\s+/g, ' ');
 
 function list() {
   const dialog = document.getElementById('keys');

@@ -173,11 +173,11 @@ public sealed class OpenPageTests : RoomContext
         page.Find("#in-hand").Input("the flat cable");
         page.Find("#next").Input("lift it");
         On(page, "form.closing", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Single(Stored<PauseSighting>()), TimeSpan.FromSeconds(20));
+        page.WaitForAssertion(() => Assert.Single(Stored<BenchLeft>()), TimeSpan.FromSeconds(20));
         page.WaitForAssertion(() => Assert.Contains("the flat cable", page.Find(".resume").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
         On(page, "form.closing", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Equal(2, Stored<PauseSighting>().Count), TimeSpan.FromSeconds(20));
-        Assert.Equal(("the flat cable", "lift it"), (Stored<PauseSighting>()[^1].InHand, Stored<PauseSighting>()[^1].Next));
+        page.WaitForAssertion(() => Assert.Equal(2, Stored<BenchLeft>().Count), TimeSpan.FromSeconds(20));
+        Assert.Equal(("the flat cable", "lift it"), (Stored<BenchLeft>()[^1].InHand, Stored<BenchLeft>()[^1].Next));
     }
 
     private IRenderedComponent<OpenPage> Page()
