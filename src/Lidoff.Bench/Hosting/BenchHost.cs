@@ -6,6 +6,8 @@ using Lidoff.Bench.Serving;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Composing;
+using Lidoff.Seeing.Vision;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
@@ -132,6 +134,9 @@ public static class BenchHost
         services.AddSingleton(options.Jobs ?? new JobDesk(options.Time));
         services.AddSingleton(options.Watches ?? new WatchDesk(options.Data, options.Time));
         services.AddSingleton<Acts>();
+        services.AddSingleton(provider => new ComposeDesk(
+            options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), options.PathOf,
+            new Composer(VisionLibrary.OfThisMachine).Make));
         services.AddSingleton<Presenter>();
         services.AddSingleton<PictureWorths>();
         services.AddSingleton<ReportShelf>();

@@ -1,4 +1,3 @@
-using Lidoff.Seeing.Vision;
 using OpenCvSharp;
 
 namespace Lidoff.Seeing.Composing;
@@ -23,23 +22,22 @@ internal static class BlockVote
     /// <summary>How many blocks are for the one place and how many for the other.</summary>
     public static (int One, int Other) Between(Tile first, Tile second, Similarity one, Similarity other)
     {
-        var size = first.Grey.Size();
-        using var a = Warps.Warp(second.Grey, one, size, InterpolationFlags.Linear);
-        using var b = Warps.Warp(second.Grey, other, size, InterpolationFlags.Linear);
-        using var inOne = Overlap.Of(second, one, size);
-        using var inOther = Overlap.Of(second, other, size);
-        using var both = new Mat();
-        Cv2.BitwiseAnd(inOne, inOther, both);
+        using var atOneAll = Overlap.Of(first, second, one);
+        if (atOneAll is null) return (0, 0);
+        using var atOtherAll = Overlap.Of(first, second, other, atOneAll.Box);
+        if (atOtherAll is null) return (0, 0);
+        // The same part of the first sheet for both.
+        using var a = new Part(atOneAll, atOtherAll.Box);
         var (ones, others) = (0, 0);
-        var (width, height) = (size.Width, size.Height);
+        var (width, height) = (atOtherAll.Box.Width, atOtherAll.Box.Height);
         for (var y = Play; y + Side + Play <= height; y += Side)
         {
             for (var x = Play; x + Side + Play <= width; x += Side)
             {
-                var box = new Rect(x, y, Side, Side);
                 var around = new Rect(x - Play, y - Play, Side + (2 * Play), Side + (2 * Play));
-                if (Cv2.CountNonZero(both[around]) < around.Width * around.Height) continue;
-                var (atOne, atOther) = (Score(first.Grey[box], a[around], a[box]), Score(first.Grey[box], b[around], b[box]));
+                if (!Covered(a.Mask, around) || !Covered(atOtherAll.Mask, around)) continue;
+                var box = new Rect(x, y, Side, Side);
+                var (atOne, atOther) = (Score(atOtherAll.First, a.Second, box, Play), Score(atOtherAll.First, atOtherAll.Second, box, Play));
                 if (atOne > Alike && atOne - atOther > Clearly) ones++;
                 else if (atOther > Alike && atOther - atOne > Clearly) others++;
             }
@@ -51,18 +49,16 @@ internal static class BlockVote
     /// <summary>Whether most of what the two tiles would share at a place looks alike there; what stands up may have moved by some pixels.</summary>
     public static bool Holds(Tile first, Tile second, Similarity map)
     {
-        var size = first.Grey.Size();
-        using var laid = Warps.Warp(second.Grey, map, size, InterpolationFlags.Linear);
-        using var covered = Overlap.Of(second, map, size);
+        using var shared = Overlap.Of(first, second, map);
+        if (shared is null) return false;
         var (alike, unlike) = (0, 0);
-        var (width, height) = (size.Width, size.Height);
+        var (width, height) = (shared.Box.Width, shared.Box.Height);
         for (var y = Moved; y + Side + Moved <= height; y += Side)
         {
             for (var x = Moved; x + Side + Moved <= width; x += Side)
             {
-                var around = new Rect(x - Moved, y - Moved, Side + (2 * Moved), Side + (2 * Moved));
-                if (Cv2.CountNonZero(covered[around]) < around.Width * around.Height) continue;
-                var score = Score(first.Grey[new Rect(x, y, Side, Side)], laid[around], laid[new Rect(x, y, Side, Side)]);
+                if (!Covered(shared.Mask, new(x - Moved, y - Moved, Side + (2 * Moved), Side + (2 * Moved)))) continue;
+                var score = Score(shared.First, shared.Second, new(x, y, Side, Side), Moved);
                 if (score > Alike) alike++;
                 else if (score < Alike - Clearly) unlike++;
             }
@@ -72,16 +68,41 @@ internal static class BlockVote
     }
 
     /// <summary>How alike a block is to its like with a little play; a bare block is like any other bare one, and unlike one that is not.</summary>
-    private static double Score(Mat block, Mat around, Mat like)
+    private static double Score(Mat sheet, Mat laid, Rect box, int play)
     {
+        using var block = sheet[box];
+        using var like = laid[box];
         Cv2.MeanStdDev(block, out _, out var here);
         Cv2.MeanStdDev(like, out _, out var there);
         if (here.Val0 < Bare && there.Val0 < Bare) return 0.5;
         // Not a hair's breadth apart: noise must not make the one bare and the other not.
         if (Math.Min(here.Val0, there.Val0) < Bare && Math.Max(here.Val0, there.Val0) > 2 * Bare) return 0;
+        using var around = laid[new Rect(box.X - play, box.Y - play, box.Width + (2 * play), box.Height + (2 * play))];
         using var scores = new Mat();
         Cv2.MatchTemplate(around, block, scores, TemplateMatchModes.CCoeffNormed);
         Cv2.MinMaxLoc(scores, out _, out double best);
         return best;
+    }
+
+    private static bool Covered(Mat mask, Rect box)
+    {
+        using var part = mask[box];
+        return Cv2.CountNonZero(part) == box.Width * box.Height;
+    }
+
+    /// <summary>An overlap as it stands in a smaller part of the first sheet.</summary>
+    private sealed class Part(Overlap whole, Rect box) : IDisposable
+    {
+        private readonly Rect at = new(box.X - whole.Box.X, box.Y - whole.Box.Y, box.Width, box.Height);
+
+        public Mat Second => field ??= whole.Second[at];
+
+        public Mat Mask => field ??= whole.Mask[at];
+
+        public void Dispose()
+        {
+            Second.Dispose();
+            Mask.Dispose();
+        }
     }
 }

@@ -18,9 +18,11 @@ internal static class Blocks
         using var down = new Mat();
         Cv2.Sobel(sheet, across, MatType.CV_32F, 1, 0, scale: 0.125);
         Cv2.Sobel(sheet, down, MatType.CV_32F, 0, 1, scale: 0.125);
-        using var xx = across.Mul(across).ToMat();
-        using var yy = down.Mul(down).ToMat();
-        using var xy = across.Mul(down).ToMat();
+        using var xx = Mean(across, across, side);
+        using var yy = Mean(down, down, side);
+        using var xy = Mean(across, down, side);
+        using var inside = new Mat();
+        if (mask is not null) Cv2.BoxFilter(mask, inside, MatType.CV_32F, new(side, side), borderType: BorderTypes.Constant);
         var (width, height) = (sheet.Width, sheet.Height);
         var step = Math.Max(side / 2, (int)Math.Sqrt((double)width * height / (most * 2.5)));
         var found = new List<(Point At, double Weaker)>();
@@ -28,9 +30,8 @@ internal static class Blocks
         {
             for (var x = side / 2; x + (side / 2) < width; x += step)
             {
-                var box = new Rect(x - (side / 2), y - (side / 2), side, side);
-                if (mask is not null && Cv2.CountNonZero(mask[box]) < side * side) continue;
-                var (a, b, c) = (Cv2.Mean(xx[box]).Val0, Cv2.Mean(xy[box]).Val0, Cv2.Mean(yy[box]).Val0);
+                if (mask is not null && inside.At<float>(y, x) < 254.9f) continue;
+                var (a, b, c) = (xx.At<float>(y, x), xy.At<float>(y, x), yy.At<float>(y, x));
                 var half = Math.Sqrt((((a - c) / 2) * ((a - c) / 2)) + (b * b));
                 var (weaker, stronger) = (((a + c) / 2) - half, ((a + c) / 2) + half);
                 if (weaker < 0.02 * LeastContrast * LeastContrast || weaker < LeastCorner * stronger) continue;
@@ -51,7 +52,10 @@ internal static class Blocks
             var box = new Rect(at.X - (side / 2), at.Y - (side / 2), side, side);
             var around = new Rect(box.X - reach, box.Y - reach, side + (2 * reach), side + (2 * reach));
             if (around.X < 0 || around.Y < 0 || around.Right > other.Width || around.Bottom > other.Height) continue;
-            Cv2.MatchTemplate(other[around], sheet[box], scores, TemplateMatchModes.CCoeffNormed);
+            // A part of a sheet holds all of it until it is let go.
+            using var search = other[around];
+            using var block = sheet[box];
+            Cv2.MatchTemplate(search, block, scores, TemplateMatchModes.CCoeffNormed);
             Cv2.MinMaxLoc(scores, out _, out var best, out _, out var peak);
             // At the border of what was searched the true place may lie beyond it.
             if (!(best >= alike) || peak.X == 0 || peak.Y == 0 || peak.X == scores.Width - 1 || peak.Y == scores.Height - 1) continue;
@@ -62,6 +66,15 @@ internal static class Blocks
         }
 
         return found;
+    }
+
+    private static Mat Mean(Mat a, Mat b, int side)
+    {
+        var mean = new Mat();
+        using var product = new Mat();
+        Cv2.Multiply(a, b, product);
+        Cv2.BoxFilter(product, mean, MatType.CV_32F, new(side, side), borderType: BorderTypes.Constant);
+        return mean;
     }
 
     /// <summary>Top of the parabola through three neighbouring values, px from the middle one.</summary>

@@ -32,7 +32,8 @@ internal static class LightMixing
             using var away = new Mat();
             Cv2.GaussianBlur(light, away, default, Stroke);
             Cv2.Subtract(light, away, away);
-            using var square = away.Mul(away).ToMat();
+            using var square = new Mat();
+            Cv2.Multiply(away, away, square);
             Cv2.Add(squares, square, squares);
         }
 
@@ -57,7 +58,8 @@ internal static class LightMixing
         {
             using var away = new Mat();
             Cv2.Subtract(light, mean, away);
-            using var square = away.Mul(away).ToMat();
+            using var square = new Mat();
+            Cv2.Multiply(away, away, square);
             Cv2.Add(squares, square, squares);
         }
 

@@ -1,4 +1,3 @@
-using Lidoff.Seeing.Vision;
 using OpenCvSharp;
 
 namespace Lidoff.Seeing.Composing;
@@ -117,17 +116,17 @@ internal static class PairFinder
         Lying? found = null;
         for (var round = 0; round < 2; round++)
         {
-            using var laid = Warps.Warp(second.Grey, map, first.Grey.Size(), InterpolationFlags.Linear);
-            using var mask = Overlap.Of(second, map, first.Grey.Size());
-            var places = Blocks.Places(laid, Side, MostBlocks, mask);
-            var matches = Blocks.Match(laid, first.Grey, places, Side, round == 0 ? Reach : 5, 0.6);
+            using var shared = Overlap.Of(first, second, map);
+            if (shared is null) return null;
+            var places = Blocks.Places(shared.Second, Side, MostBlocks, shared.Mask);
+            var matches = Blocks.Match(shared.Second, shared.First, places, Side, round == 0 ? Reach : 5, 0.6);
             if (matches.Count < Math.Max(FewestBlocks, places.Count / 3)) return null;
             var back = map.Inverse();
             // From here on between the second tile's own places and the first's.
             var own = matches.ConvertAll(match =>
             {
-                var (x, y) = back.Apply(match.X, match.Y);
-                return match with { X = x, Y = y };
+                var (x, y) = back.Apply(match.X + shared.Box.X, match.Y + shared.Box.Y);
+                return match with { X = x, Y = y, ToX = match.ToX + shared.Box.X, ToY = match.ToY + shared.Box.Y };
             });
             if (BoardPlane.Of(own, second.Grey.Width / 2.0, second.Grey.Height / 2.0, FewestBlocks) is not { } fit) return null;
             map = fit.Map;

@@ -1,4 +1,3 @@
-using Lidoff.Seeing.Vision;
 using OpenCvSharp;
 
 namespace Lidoff.Seeing.Composing;
@@ -26,15 +25,15 @@ internal static class PeriodSearch
 
     private static List<(double X, double Y, double Score)> Shifts(Tile first, Tile second, Similarity map)
     {
-        var size = first.Grey.Size();
-        using var mask = Overlap.Of(second, map, size);
-        var box = Cv2.BoundingRect(mask);
-        var inner = new Rect(
-            box.X + (int)(box.Width * Range / 2), box.Y + (int)(box.Height * Range / 2), (int)(box.Width * (1 - Range)), (int)(box.Height * (1 - Range)));
-        if (inner.Width < 24 || inner.Height < 24) return [];
-        using var laid = Warps.Warp(second.Grey, map, size, InterpolationFlags.Linear, BorderTypes.Replicate);
+        using var shared = Overlap.Of(first, second, map);
+        if (shared is null) return [];
+        var box = shared.Box;
+        var part = new Rect((int)(box.Width * Range / 2), (int)(box.Height * Range / 2), (int)(box.Width * (1 - Range)), (int)(box.Height * (1 - Range)));
+        if (part.Width < 24 || part.Height < 24) return [];
+        var inner = new Rect(box.X + part.X, box.Y + part.Y, part.Width, part.Height);
+        using var template = shared.Second[part];
         using var scores = new Mat();
-        Cv2.MatchTemplate(first.Grey, laid[inner], scores, TemplateMatchModes.CCoeffNormed);
+        Cv2.MatchTemplate(first.Grey, template, scores, TemplateMatchModes.CCoeffNormed);
         var here = At(scores, inner.X, inner.Y);
         var shifts = new List<(double, double, double)>();
         Blank(scores, inner.X, inner.Y);
@@ -51,7 +50,7 @@ internal static class PeriodSearch
 
     private static double At(Mat scores, int x, int y)
     {
-        using var near = scores[Near(scores, x, y)].Clone();
+        using var near = scores[Near(scores, x, y)];
         Cv2.MinMaxLoc(near, out _, out double best);
         return best;
     }

@@ -10,6 +10,7 @@ namespace Lidoff.Seeing.Composing;
 internal static class SimilaritySearch
 {
     private const int Draws = 6000;
+    private const int FirstLook = 200;
     private const double Near = 4;
     private const double LeastApart = 30;
     private const double MostZoom = 1.1;
@@ -22,13 +23,15 @@ internal static class SimilaritySearch
         while (maps.Count < most && left.Count >= fewest)
         {
             var best = (Map: Similarity.Identity, Count: 0);
+            var stride = Math.Max(1, left.Count / FirstLook);
             for (var draw = 0; draw < Draws; draw++)
             {
                 var a = left[(int)(Scatter.Even(17, draw, maps.Count) * left.Count)].Match;
                 var b = left[(int)(Scatter.Even(18, draw, maps.Count) * left.Count)].Match;
                 if (Through(a, b) is not { } map) continue;
-                // A first look at a few of them: most draws are nothing.
-                var count = Count(left, map);
+                // A first look at some of them: most draws are nothing.
+                if (stride > 1 && Count(left, map, stride) * stride < best.Count / 2) continue;
+                var count = Count(left, map, 1);
                 if (count > best.Count) best = (map, count);
             }
 
@@ -51,12 +54,13 @@ internal static class SimilaritySearch
         return scale is > MostZoom or < 1 / MostZoom ? null : new Similarity(p, q, a.ToX - (p * a.X) + (q * a.Y), a.ToY - (q * a.X) - (p * a.Y));
     }
 
-    private static int Count(List<(PointMatch Match, int From)> left, Similarity map)
+    private static int Count(List<(PointMatch Match, int From)> left, Similarity map, int stride)
     {
         // Offers of one place stand one after the other.
         var (count, last) = (0, -1);
-        foreach (var (match, from) in left)
+        for (var i = 0; i < left.Count; i += stride)
         {
+            var (match, from) = left[i];
             if (from == last) continue;
             var (x, y) = map.Apply(match.X, match.Y);
             if (Math.Abs(x - match.ToX) >= Near || Math.Abs(y - match.ToY) >= Near) continue;

@@ -65,7 +65,8 @@ internal sealed class SliceDepth(IReadOnlyList<SourcePicture> slices, IReadOnlyL
         // One more pixel of smoothing makes slices that were warped and one that was not equal in their noise.
         Cv2.GaussianBlur(laid, smooth, default, 1);
         Cv2.Laplacian(smooth, edges, MatType.CV_32F, 3);
-        using var energy = edges.Mul(edges).ToMat();
+        using var energy = new Mat();
+        Cv2.Multiply(edges, edges, energy);
         var sharp = new Mat();
         Cv2.GaussianBlur(energy, sharp, default, Window);
         if (k > 0) Uncover(sharp, maps[k]);
@@ -82,7 +83,8 @@ internal sealed class SliceDepth(IReadOnlyList<SourcePicture> slices, IReadOnlyL
         using var kernel = Cv2.GetStructuringElement(MorphShapes.Rect, new((2 * Border) + 1, (2 * Border) + 1));
         Cv2.Erode(frame, frame, kernel);
         using var bare = new Mat();
-        Cv2.Compare(frame[new Rect(Border, Border, sharp.Width, sharp.Height)], 255, bare, CmpTypes.LT);
+        using var inner = frame[new Rect(Border, Border, sharp.Width, sharp.Height)];
+        Cv2.Compare(inner, 255, bare, CmpTypes.LT);
         sharp.SetTo(Scalar.All(0), bare);
     }
 
@@ -134,7 +136,8 @@ internal sealed class SliceDepth(IReadOnlyList<SourcePicture> slices, IReadOnlyL
         // The square root keeps one glaring edge from drowning a chip's mark beside it.
         using var weight = new Mat();
         Cv2.Sqrt(sure, weight);
-        using var weighted = at.Mul(weight).ToMat();
+        using var weighted = new Mat();
+        Cv2.Multiply(at, weight, weighted);
         using var sum = new Mat(at.Size(), MatType.CV_32F, Scalar.All(0));
         using var all = new Mat(at.Size(), MatType.CV_32F, Scalar.All(1e-9));
         var share = 1.0;

@@ -173,7 +173,8 @@ internal static class SliceOrder
         using var edges = new Mat();
         Cv2.GaussianBlur(grey, smooth, default, 1);
         Cv2.Laplacian(smooth, edges, MatType.CV_32F, 3);
-        using var energy = edges.Mul(edges).ToMat();
+        using var energy = new Mat();
+        Cv2.Multiply(edges, edges, energy);
         using var cells = new Mat();
         Cv2.Resize(energy, cells, new(grey.Width / Cell, grey.Height / Cell), 0, 0, InterpolationFlags.Area);
         cells.GetArray(out float[] values);

@@ -8,7 +8,7 @@ namespace Lidoff.Seeing.Composing;
 /// <summary>One board out of tiles: how each pair lies, then all tiles at once, then their light, then the picture.</summary>
 internal static class Stitching
 {
-    private const double WorkPixels = 1_600_000;
+    private const double WorkPixels = 1_000_000;
 
     // Tiles and result are held as they are, 3 bytes a pixel: 750 MB at most.
     private const long MostTilePixels = 150_000_000;

@@ -65,7 +65,11 @@ internal static class TileBlending
             var (x1, y1) = (Math.Min(strip.Width, (int)Math.Ceiling(box.Right) - left + 2), Math.Min(strip.Height, (int)Math.Ceiling(box.Bottom) - top + 2));
             if (x1 - x0 < 2 || y1 - y0 < 1) continue;
             var part = new Rect(x0, y0, x1 - x0, y1 - y0);
-            Add(laid[k], coarse[k], left + x0, top + y0, fine[part], wide[part], fineWeight[part], wideWeight[part]);
+            using var f = fine[part];
+            using var w = wide[part];
+            using var fw = fineWeight[part];
+            using var ww = wideWeight[part];
+            Add(laid[k], coarse[k], left + x0, top + y0, f, w, fw, ww);
         }
 
         Divide(fine, fineWeight);
@@ -132,7 +136,8 @@ internal static class TileBlending
 
         using var all = new Mat();
         Cv2.Resize(grid, all, new(columns * Grid, rows * Grid), 0, 0, InterpolationFlags.Linear);
-        return all[new Rect(Grid, Grid, size.Width, size.Height)].Clone();
+        using var part = all[new Rect(Grid, Grid, size.Width, size.Height)];
+        return part.Clone();
     }
 
     private static void Divide(Mat sum, Mat weight)

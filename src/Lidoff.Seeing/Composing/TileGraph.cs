@@ -8,8 +8,13 @@ namespace Lidoff.Seeing.Composing;
 /// </summary>
 internal sealed class TileGraph(IReadOnlyList<Tile> tiles, IReadOnlyList<TilePair> found)
 {
-    // What a chain of pairs may miss by, px of the sheets: lenses and slants bend each pair a little.
-    private const double Closes = 6;
+    // What a chain of pairs may miss by, of a sheet's width: lenses, slants and what stands up bend each pair a little.
+    private const double MayMiss = 0.008;
+
+    // A pair of far fewer matches than most hangs on one thing in a corner, which may stand up.
+    private const double Weak = 0.6;
+
+    private double Closes => Math.Max(6, MayMiss * tiles[0].Grey.Width);
 
     private readonly List<TilePair> pairs = [.. found.Where(pair => !pair.Open)];
     private readonly List<string> says = [];
@@ -74,10 +79,20 @@ internal sealed class TileGraph(IReadOnlyList<Tile> tiles, IReadOnlyList<TilePai
         return null;
     }
 
-    /// <summary>Mends loops that do not close, or refuses.</summary>
+    /// <summary>Mends loops that do not close, or refuses: by one pair that lies at another of its places, by one that may go, by weak ones that may go.</summary>
     private void Mend()
     {
-        if (Loops(pairs).All(loop => loop.Px < Closes)) return;
+        if (Closed(pairs) || MendOne()) return;
+        DropWeak();
+        if (Closed(pairs) || MendOne()) return;
+        var worst = Loops(pairs).MaxBy(loop => loop.Px);
+        throw new RefusedException(new Fault("pictures", "tiles whose loops close", ComposingSentences.LoopOpen(tiles[worst.Pair.First].Source.Name, tiles[worst.Pair.Second].Source.Name, worst.Px * tiles[0].Times)));
+    }
+
+    private bool Closed(List<TilePair> with) => Loops(with).TrueForAll(loop => loop.Px < Closes);
+
+    private bool MendOne()
+    {
         var swaps = new List<(int Pair, TilePair Other)>();
         for (var i = 0; i < pairs.Count; i++)
         {
@@ -85,7 +100,7 @@ internal sealed class TileGraph(IReadOnlyList<Tile> tiles, IReadOnlyList<TilePai
             {
                 List<TilePair> tried = [.. pairs];
                 tried[i] = tried[i] with { Map = other };
-                if (Loops(tried).All(loop => loop.Px < Closes) && Remade(pairs[i], other) is { } remade) swaps.Add((i, remade));
+                if (Closed(tried) && Remade(pairs[i], other) is { } remade) swaps.Add((i, remade));
             }
         }
 
@@ -94,20 +109,27 @@ internal sealed class TileGraph(IReadOnlyList<Tile> tiles, IReadOnlyList<TilePai
             var (at, other) = swaps[0];
             says.Add(ComposingSentences.PeriodMended(tiles[other.First].Source.Name, tiles[other.Second].Source.Name));
             pairs[at] = other;
-            return;
+            return true;
         }
 
         // A pair that is contradicted from two sides at once may go; one that only one loop speaks against may be the right one.
-        var drops = pairs.Where(pair => pairs.Where(each => each != pair).ToList() is var rest && Loops(rest).All(loop => loop.Px < Closes) && TwiceJoined(pair.First, pair.Second, rest)).ToList();
-        if (swaps.Count == 0 && drops.Count == 1)
-        {
-            says.Add(ComposingSentences.PairDropped(tiles[drops[0].First].Source.Name, tiles[drops[0].Second].Source.Name));
-            pairs.Remove(drops[0]);
-            return;
-        }
+        var drops = pairs.Where(pair => pairs.Where(each => each != pair).ToList() is var rest && Closed(rest) && TwiceJoined(pair.First, pair.Second, rest)).ToList();
+        if (swaps.Count > 0 || drops.Count != 1) return false;
+        says.Add(ComposingSentences.PairDropped(tiles[drops[0].First].Source.Name, tiles[drops[0].Second].Source.Name));
+        pairs.Remove(drops[0]);
+        return true;
+    }
 
-        var worst = Loops(pairs).MaxBy(loop => loop.Px);
-        throw new RefusedException(new Fault("pictures", "tiles whose loops close", ComposingSentences.LoopOpen(tiles[worst.Pair.First].Source.Name, tiles[worst.Pair.Second].Source.Name, worst.Px * tiles[0].Times)));
+    /// <summary>Lets go of weak pairs that others, two ways round, contradict.</summary>
+    private void DropWeak()
+    {
+        var usual = SimilarityFit.Median(pairs.Select(pair => (double)pair.Matches.Count));
+        while (Loops(pairs).Where(loop => loop.Px >= Closes && loop.Pair.Matches.Count < Weak * usual).OrderByDescending(loop => loop.Px).Select(loop => loop.Pair).FirstOrDefault() is { } pair
+            && TwiceJoined(pair.First, pair.Second, [.. pairs.Where(each => each != pair)]))
+        {
+            says.Add(ComposingSentences.PairDropped(tiles[pair.First].Source.Name, tiles[pair.Second].Source.Name));
+            pairs.Remove(pair);
+        }
     }
 
     private static bool TwiceJoined(int a, int b, List<TilePair> rest) => rest.All(without => Joined(a, b, [.. rest.Where(pair => pair != without)]));

@@ -20,7 +20,17 @@ internal static class Sheets
         {
             using var image = PictureFile.Upright(source.Path, source.Header);
             using var rgb = image.Bands == 1 ? image.Bandjoin(image, image) : image.Copy();
-            return Mat.FromPixelData(rgb.Height, rgb.Width, MatType.CV_8UC3, rgb.WriteToMemory<byte>());
+            // Not over an array of ours: a dozen of them would wait for the collector long after their pictures are done.
+            var pixels = rgb.WriteToMemory(out _);
+            try
+            {
+                using var seen = Mat.FromPixelData(rgb.Height, rgb.Width, MatType.CV_8UC3, pixels);
+                return seen.Clone();
+            }
+            finally
+            {
+                NetVips.NetVips.Free(pixels);
+            }
         }
         catch (VipsException)
         {

@@ -39,6 +39,7 @@ public static class BenchRun
             Data = data,
             Watches = watches,
             Tiles = tiles,
+            PathOf = sha256 => workspace.Files.Has(sha256) ? workspace.Files.PathOf(sha256) : null,
             Jobs = jobs,
             Unguessable = RandomNumberGenerator.Fill,
             Program = "lidoff",

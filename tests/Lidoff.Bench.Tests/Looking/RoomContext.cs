@@ -3,6 +3,8 @@ using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Working;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Composing;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Lidoff.Bench.Tests.Looking;
@@ -23,6 +25,8 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(new PictureWorths());
         Services.AddSingleton(new Selection());
         Services.AddSingleton(new JobDesk(TimeProvider.System));
+        Services.AddSingleton(provider => new ComposeDesk(
+            Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null, (order, report) => Make(order, report)));
         Services.AddSingleton<ReportShelf>();
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));
@@ -31,6 +35,9 @@ public abstract class RoomContext : BunitContext
 
     /// <summary>Where everything is stored.</summary>
     public FakeBench Bench { get; } = new();
+
+    /// <summary>What making a picture of pictures comes to here; a test says so.</summary>
+    protected Func<ComposeOrder, IJobReport, Outcome<Composition>> Make { get; set; } = (_, _) => throw new InvalidOperationException("nothing is made in this test");
 
     /// <summary>The window's hand.</summary>
     public Hand Hand => Services.GetRequiredService<Hand>();
