@@ -95,8 +95,8 @@ public static class ReckoningSentences
     {
         Guard.NotNull(result);
         var (info, value) = (result.Info, result.Value);
-        var spread = value.U > 0 ? $"; 90 % from {QuantityText.Interval(value.Interval90.Low, value.Interval90.High, info.Unit, keepUnit: true)}" : "";
-        yield return $"{info.Name}: {QuantityText.WithUncertainty(value.Value, value.U, info.Unit, keepUnit: true)}{spread}";
+        var spread = value.U > 0 ? $"; 90 % from {SpokenQuantity.Interval(value.Interval90.Low, value.Interval90.High, info.Unit, keepUnit: true)}" : "";
+        yield return $"{info.Name}: {SpokenQuantity.Of(value.Value, value.U, info.Unit, keepUnit: true)}{spread}";
         var shares = value.Shares.Where(share => share.Share >= 0.005).OrderByDescending(share => share.Share).ThenBy(share => share.Input, StringComparer.Ordinal).ToList();
         if (shares.Count > 0)
             yield return "doubt from: " + string.Join(", ", shares.Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} {share.Share * 100:0} %")));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lidoff.Numbers.Quantities;
 
 namespace Lidoff.Bench.Showing;
 
@@ -11,7 +12,7 @@ internal static class Plain
     /// <summary>The number as a field takes it back, with a plain minus.</summary>
     public static string Typed(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 
-    /// <summary>"3.61 ± 0.01 g"; without the doubt where there is none; empty where there is no value.</summary>
+    /// <summary>"3.610 ± 0.010 g"; without the doubt where there is none; empty where there is no value.</summary>
     public static string With(double? value, double? u, string unit) =>
-        value is null ? "" : u is > 0 ? $"{Number(value)} ± {Number(u)} {unit}" : $"{Number(value)} {unit}";
+        value is { } known ? QuantityText.Noted(known, u, unit).Replace('-', '−') : "";
 }

@@ -5,7 +5,8 @@ namespace Lidoff.Numbers.Quantities;
 
 /// <summary>
 /// Writes numbers with their doubt for people: the uncertainty to two significant digits and the value to the same place
-/// (JCGM 100:2008, 7.2.6), an engineering prefix where the unit takes one, the same characters on every machine.
+/// (JCGM 100:2008, 7.2.6), an engineering prefix where the unit takes one, the same characters on every machine. What it
+/// writes reads back as typed; <see cref="SpokenQuantity"/> writes for reading alone.
 /// </summary>
 public static class QuantityText
 {
@@ -28,6 +29,27 @@ public static class QuantityText
         shown = EngineeringUnit.For(Math.Max(Math.Abs(si), u) * 1.01, unit);
         (value, spread) = Rounded(carried, rounded, shown);
         return $"{value} ± {spread}{Tail(shown)}";
+    }
+
+    /// <summary>
+    /// <c>11.00 ± 0.10 g</c>: a value in the unit it was noted in, its standard uncertainty to two significant digits and the value to the
+    /// same place; without an uncertainty (null, or zero) as it was noted, to six decimals.
+    /// </summary>
+    public static string Noted(double value, double? u, string unit)
+    {
+        Guard.Finite(value);
+        var tail = unit.Length > 0 ? " " + unit : "";
+        if (u is not > 0) return value.ToString("0.######", CultureInfo.InvariantCulture) + tail;
+        var decimals = -Exponent(Guard.Finite(u.Value), 2) + 1;
+        return $"{At(value, decimals)} ± {At(u.Value, decimals)}{tail}";
+    }
+
+    /// <summary><c>6.010 × 6.000 mm, each ± 0.020</c>: several values that share one doubt, as <see cref="Noted"/> writes one.</summary>
+    public static string Each(IEnumerable<double> values, double u, string unit)
+    {
+        var decimals = u > 0 ? -Exponent(Guard.Finite(u), 2) + 1 : 0;
+        var joined = string.Join(" × ", Guard.NotNull(values).Select(value => u > 0 ? At(value, decimals) : Noted(value, null, "")));
+        return u > 0 ? $"{joined} {unit}, each ± {At(u, decimals)}" : $"{joined} {unit}";
     }
 
     /// <summary>A value alone, to <paramref name="digits"/> significant digits (1 to 17), trailing zeros dropped.</summary>
@@ -107,6 +129,8 @@ public static class QuantityText
     private static string Shortened(double value, int digits)
     {
         var text = value.ToString("G" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        // 26112 h to four digits is 26110 h for people, and no power of ten.
+        if (text.Contains("E+", StringComparison.Ordinal) && Exponent(value, digits) is < 9 and var exponent) text = At(value, digits - 1 - exponent);
         return text == "-0" ? "0" : text;
     }
 

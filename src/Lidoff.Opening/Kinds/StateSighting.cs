@@ -1,4 +1,4 @@
-using System.Globalization;
+using Lidoff.Numbers.Quantities;
 
 namespace Lidoff.Opening.Kinds;
 
@@ -16,10 +16,8 @@ public sealed record StateSighting(
     // From here on thousands of microamperes read worse than milliamperes.
     private const double Milli = 1000;
 
-    /// <summary>The current in the unit a person would use: "6.1 ± 0.4 µA", "85 ± 4 mA"; empty where none was given.</summary>
+    /// <summary>The current in the unit a person would use: "6.10 ± 0.40 µA", "85.0 ± 4.0 mA"; empty where none was given.</summary>
     public string Current => CurrentUa is not { } current ? "" : Math.Abs(current) >= Milli ? With(current / Milli, UUa / Milli, "mA") : With(current, UUa, "µA");
 
-    private static string With(double value, double? u, string unit) => u is > 0 ? $"{Number(value)} ± {Number(u.Value)} {unit}" : $"{Number(value)} {unit}";
-
-    private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−');
+    private static string With(double value, double? u, string unit) => QuantityText.Noted(value, u, unit).Replace('-', '−');
 }

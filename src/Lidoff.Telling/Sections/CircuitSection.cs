@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Folding;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Drawing.Diagrams;
 using Lidoff.Telling.Reporting;
@@ -43,7 +44,7 @@ public sealed class CircuitSection : IReportSection
     {
         context.Cite(rail.Id);
         var drawn = rail.Value;
-        var volts = drawn.V is { } v ? drawn.UV is { } u ? FormattableString.Invariant($"{v:0.###} ± {u:0.###} V") : FormattableString.Invariant($"{v:0.###} V") : "not measured";
+        var volts = drawn.V is { } v ? QuantityText.Noted(v, drawn.UV, "V") : "not measured";
         return
         [
             [new LinkRun(drawn.Rail, ReportContext.Anchor(rail.Id), LinkKind.Anchor)],

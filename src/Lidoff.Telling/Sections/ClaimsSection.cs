@@ -24,12 +24,19 @@ public sealed class ClaimsSection : IReportSection
     {
         context.Cite(claim.Written);
         List<Inline> inlines = [.. claim.Pieces.Select(piece => piece.IsReference ? context.Value(piece.Text) : new TextRun(piece.Text))];
-        if (claim.State != ClaimState.Same) inlines.Add(new TextRun(" [" + Says(claim.State) + "]"));
+        if (claim.State != ClaimState.Same) inlines.Add(new TextRun($" [{Says(claim.State)}{Told(claim)}]"));
         if (claim.SupportErased) inlines.Add(new TextRun(" [support erased: an entry it rested on was removed by right]"));
         inlines.Add(new TextRun(" "));
         inlines.Add(new LinkRun(claim.Name, ReportContext.Anchor(claim.Written), LinkKind.Anchor));
         inlines.Add(new TextRun($", grade {claim.Grade}"));
         return inlines;
+    }
+
+    /// <summary>What readers were told in place of what stands there now, each value once.</summary>
+    private static string Told(Claim claim)
+    {
+        var told = PublishedText.Moved(claim).Select(each => $"{each.Told}, now {(each.Now.Lost ? "unknown" : each.Now.Printed)}").Distinct(StringComparer.Ordinal).ToList();
+        return told.Count == 0 ? "" : "; published as " + string.Join("; ", told);
     }
 
     private static string Says(ClaimState state) => state switch

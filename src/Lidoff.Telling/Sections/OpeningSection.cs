@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Opening.Cautioning;
 using Lidoff.Opening.Kinds;
 using Lidoff.Telling.Documents;
@@ -27,7 +28,7 @@ public sealed class OpeningSection : IReportSection
             blocks.Add(Table(
                 "Before it was opened",
                 ["State", "What it does", "Lights", "Buttons", "Current"],
-                states.Select(each => new[] { each.Value.Name, Joined(each.Value.Says, Lasts(each.Value)), each.Value.Lights, each.Value.Buttons, each.Value.Current }),
+                states.Select((each, i) => new[] { each.Value.Name + (Earlier(each, states.Skip(i + 1)) ? " (earlier)" : ""), Joined(each.Value.Says, Lasts(each.Value)), each.Value.Lights, each.Value.Buttons, each.Value.Current }),
                 4));
         }
 
@@ -62,19 +63,23 @@ public sealed class OpeningSection : IReportSection
         .Select(group => new Documents.Caution($"{(group.Count() == 1 ? "Step" : "Steps")} {string.Join(", ", group.Select(pair => Number(pair.Number)))}: {group.Key.Say}"));
 
     private static string Specimen(SpecimenSighting specimen) =>
-        $"Specimen {Joined(specimen.Specimen, specimen.Revision)}{(specimen.Says.Length > 0 ? ": " + specimen.Says : "")}{(specimen.MassG is { } mass ? $"; {Number(mass)} ± {Number(specimen.UG)} g" : "")}.";
+        $"Specimen {Joined(specimen.Specimen, specimen.Revision)}{(specimen.Says.Length > 0 ? ": " + specimen.Says : "")}{(specimen.MassG is { } mass ? "; " + QuantityText.Noted(mass, specimen.UG, "g") : "")}.";
 
     /// <summary>The sighting without what a later one of the same cell says anew: that it was connected, then not, would read as both.</summary>
     private static CellSighting Outlived(Evidence.Folding.Sighting<CellSighting> cell, IEnumerable<Evidence.Folding.Sighting<CellSighting>> later) =>
         later.Any(other => other.Value.Connected is not null && other.Value.Spot == cell.Value.Spot && other.Specimen == cell.Specimen) ? cell.Value with { Connected = null } : cell.Value;
 
+    /// <summary>True where a later current of the same state counts in its place.</summary>
+    private static bool Earlier(Evidence.Folding.Sighting<StateSighting> state, IEnumerable<Evidence.Folding.Sighting<StateSighting>> later) =>
+        state.Value.CurrentUa is not null && later.Any(other => other.Value.CurrentUa is not null && other.Value.Name == state.Value.Name && other.Specimen == state.Specimen);
+
     private static string Cell(CellSighting cell)
     {
         var facts = new List<string>();
         if (cell.Printed.Length > 0) facts.Add($"printed “{cell.Printed}”");
-        if (cell.Volts is { } volts) facts.Add($"{Number(volts)} ± {Number(cell.UV)} V at its wires");
+        if (cell.Volts is { } volts) facts.Add(QuantityText.Noted(volts, cell.UV, "V") + " at its wires");
         if (cell.Ohms is { } ohms) facts.Add($"{Number(ohms)} Ω inside");
-        if (cell.Mm.Count > 0) facts.Add($"{string.Join(" × ", cell.Mm.Select(mm => Number(mm)))} mm, each ± {Number(cell.UMm)}");
+        if (cell.Mm.Count > 0) facts.Add(QuantityText.Each(cell.Mm, cell.UMm, "mm"));
         if (cell.Wires is { } wires) facts.Add($"{Number(wires)} wires");
         if (cell.Connected is { } connected) facts.Add(connected ? "connected when last noted" : "disconnected when last noted");
         if (cell.Damaged is { } damaged) facts.Add(damaged ? "damaged" : "not damaged");

@@ -72,9 +72,12 @@ public sealed record NetBook(ValueList<TracedNet> Nets, ValueList<TouchPoint> Al
     {
         foreach (var apart in aparts.Where(link => net.Points.Contains(link.A) && net.Points.Contains(link.B)))
         {
-            var path = NetPath.Shortest(net.Links, apart.A, apart.B);
-            // A beeper that is silent above 10 Ω is no quarrel with a chain that may be 40 Ω long.
-            if (path.Sum(link => link.Ohm) > apart.Ohm) continue;
+            // Specimens may differ: one with a broken track is no quarrel with one without.
+            var links = net.Links.Where(link => link.Specimen.Length == 0 || apart.Specimen.Length == 0 || link.Specimen == apart.Specimen).ToList();
+            var path = NetPath.Shortest(links, apart.A, apart.B);
+            // A beeper that is silent above 10 Ω is no quarrel with a chain that may be 40 Ω long; another chain may be shorter in ohms.
+            if (path.Sum(link => link.Ohm) > apart.Ohm) path = NetPath.Least(links, apart.A, apart.B);
+            if (path.Count == 0 || path.Sum(link => link.Ohm) > apart.Ohm || path.Select(link => link.Specimen).Where(name => name.Length > 0).Distinct(StringComparer.Ordinal).Count() > 1) continue;
             yield return new(net.Name, Ids(path.Select(link => link.Entry).Append(apart.Entry)), NetSentences.OneAndApart(apart, path), true);
         }
 

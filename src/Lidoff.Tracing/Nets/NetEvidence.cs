@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Folding;
+using Lidoff.Numbers.Failing;
 using Lidoff.Tracing.Kinds;
 
 namespace Lidoff.Tracing.Nets;
@@ -20,9 +21,11 @@ public static class NetEvidence
     /// <summary>What an open circuit is at least, Ω: hand meters show a megohm and more. Common practice, no source.</summary>
     public const double OpenOhm = 1e6;
 
-    // Where the threshold of a beeper was not noted: meters beep below 10 Ω at least and 75 Ω at most.
-    private const double LeastBeepOhm = 10;
-    private const double MostBeepOhm = 75;
+    /// <summary>A beeper whose threshold was not noted beeps below this at least, Ω. Common practice, no source.</summary>
+    public const double LeastBeepOhm = 10;
+
+    /// <summary>And below this at most, Ω.</summary>
+    public const double MostBeepOhm = 75;
 
     /// <summary>More volts than this beside a resistance void it: the meter measures with less. Common practice, no source.</summary>
     public const double ResidualVolts = 0.02;
@@ -44,7 +47,7 @@ public static class NetEvidence
         foreach (var pins in view.Live<PinsSighting>())
         {
             var points = pins.Value.Ground.Select(pin => new TouchPoint(pins.Value.Spot + "." + pin));
-            links.AddRange(points.Select(point => new NetLink(point, new TouchPoint(Ground), NetGrade.Touched, pins.Id, NetSentences.Ground(point), 0)));
+            links.AddRange(points.Select(point => new NetLink(point, new TouchPoint(Ground), NetGrade.Touched, pins.Id, NetSentences.Ground(point), 0, pins.Specimen)));
         }
 
         foreach (var net in view.Newest<NetDrawn>(net => net.Net))
@@ -65,7 +68,8 @@ public static class NetEvidence
 
     private static bool Apart(TouchSighting touch) => touch.Open || (touch.Beep == false && touch.Ohms is null) || (touch.Ohms >= ApartOhm && !Voided(touch));
 
-    private static bool Voided(TouchSighting touch) => touch.Volts is { } volts && Math.Abs(volts) > ResidualVolts;
+    /// <summary>True where a voltage between the points voids what was read of their resistance.</summary>
+    public static bool Voided(TouchSighting touch) => Guard.NotNull(touch).Volts is { } volts && Math.Abs(volts) > ResidualVolts;
 
     private static double LeastOhm(TouchSighting touch) => touch switch
     {
@@ -74,5 +78,5 @@ public static class NetEvidence
         _ => touch.ThresholdOhm ?? LeastBeepOhm,
     };
 
-    private static NetLink Link(Sighting<TouchSighting> touch, string say, double ohm) => new(touch.Value.A, touch.Value.B, NetGrade.Touched, touch.Id, say, ohm);
+    private static NetLink Link(Sighting<TouchSighting> touch, string say, double ohm) => new(touch.Value.A, touch.Value.B, NetGrade.Touched, touch.Id, say, ohm, touch.Specimen);
 }

@@ -29,11 +29,11 @@ public static class NetSentences
     public static string Drawn(NetDrawn net) => net.Why.Length > 0 ? $"{net.Net} was drawn by hand: {net.Why}" : $"{net.Net} was drawn by hand";
 
     /// <summary>Points that are joined and apart at once.</summary>
-    public static string OneAndApart(NetLink apart, IReadOnlyList<NetLink> path) => $"{apart.Say}, yet they are one net: {string.Join("; ", path.Select(link => link.Say))}.";
+    public static string OneAndApart(NetLink apart, IReadOnlyList<NetLink> path) => $"{apart.Say}, yet they are one net: {string.Join("; ", path.Select(link => link.Say).Distinct(StringComparer.Ordinal))}.";
 
     /// <summary>Two names for one net.</summary>
     public static string TwoNames(string first, string second, IReadOnlyList<NetLink> path) =>
-        $"{first} and {second} were drawn as two nets, yet they are one: {string.Join("; ", path.Select(link => link.Say))}.";
+        $"{first} and {second} were drawn as two nets, yet they are one: {string.Join("; ", path.Select(link => link.Say).Distinct(StringComparer.Ordinal))}.";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -4,6 +4,7 @@ using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Recomputing;
 using Lidoff.Naming.Asking;
 using Lidoff.Naming.Marks;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Tracing.Kinds;
 
@@ -40,7 +41,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
         if (Body(key, counting, reads) is { } body)
         {
             evidence = evidence with { BodyMm = (body.A, body.B), BodyU = body.U, HeightMm = body.Height };
-            told.Add(new("body", Text($"{body.A:0.###} × {body.B:0.###} mm, each ± {body.U:0.###}"), body.From));
+            told.Add(new("body", QuantityText.Each([body.A, body.B], body.U, "mm"), body.From));
             if (body.Height is { } height) told.Add(new("height", Text($"{height:0.###} mm"), body.From));
         }
 

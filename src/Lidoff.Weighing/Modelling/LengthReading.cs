@@ -1,5 +1,5 @@
-using System.Globalization;
 using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Weighing.Modelling;
@@ -38,5 +38,5 @@ public sealed record LengthReading(
     string ScaleOf = "")
 {
     /// <summary>How it was measured, and what came of it.</summary>
-    public string Says => string.Create(CultureInfo.InvariantCulture, $"{How}: {Mm:0.###} ± {UMm:0.###} mm");
+    public string Says => $"{How}: {QuantityText.Noted(Mm, UMm, "mm")}";
 }

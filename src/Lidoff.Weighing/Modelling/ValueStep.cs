@@ -126,7 +126,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         if (found.Count == 0) return ModelValue.Lost(key, $"mass of {spot}", WeighingSentences.Nothing("mass", spot));
         var (id, g, u) = found[^1];
         var number = Uncertain.Normal(g * 1e-3, u * 1e-3, key);
-        return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [id], ["put on a scale"]);
+        return ModelValue.Of(key, $"mass of {spot}", number, (g - (Ninety * u)) * 1e-3, (g + (Ninety * u)) * 1e-3, Units.Gram, Grade.E2, [id], Counted("put on a scale", [.. found.Select(each => QuantityText.Noted(each.G, each.UG, "g"))]));
     }
 
     private ModelValue State(string key, string name, IReads reads)
@@ -136,8 +136,12 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         if (found.Count == 0) return ModelValue.Lost(key, $"current in state {name}", WeighingSentences.Nothing("current", "state " + name));
         var (ua, u) = (found[^1].Value.CurrentUa!.Value, found[^1].Value.UUa ?? 0);
         var number = Uncertain.Normal(ua * 1e-6, u * 1e-6, key);
-        return ModelValue.Of(key, $"current in state {name}", number, (ua - (Ninety * u)) * 1e-6, (ua + (Ninety * u)) * 1e-6, Units.Microampere, Grade.E2, [found[^1].Id], ["measured before opening"]);
+        return ModelValue.Of(key, $"current in state {name}", number, (ua - (Ninety * u)) * 1e-6, (ua + (Ninety * u)) * 1e-6, Units.Microampere, Grade.E2, [found[^1].Id], Counted("measured before opening", [.. found.Select(each => each.Value.Current)]));
     }
+
+    /// <summary>How it was read; of several readings the newest counts, and the earlier ones are said.</summary>
+    private static IEnumerable<string> Counted(string how, IReadOnlyList<string> readings) =>
+        readings.Count == 1 ? [how] : [how, WeighingSentences.NewestCounts(readings)];
 
     private ModelValue Reckoning(string key, string designator, IReads reads)
     {
@@ -158,7 +162,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         .OrderByDescending(share => share.Share).Take(3).Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} ({share.Share * 100:0} %)")));
 
     private static ModelValue Symmetric(string key, string says, double mm, double u, IEnumerable<EntryId> from) =>
-        Millimetres(key, says, mm, u, mm - (Ninety * u), mm + (Ninety * u), Grade.E2, from, [string.Create(CultureInfo.InvariantCulture, $"{mm:0.###} ± {u:0.###} mm as noted")]);
+        Millimetres(key, says, mm, u, mm - (Ninety * u), mm + (Ninety * u), Grade.E2, from, [QuantityText.Noted(mm, u, "mm") + " as noted"]);
 
     private static ModelValue Millimetres(string key, string says, double mm, double u, double low, double high, Grade grade, IEnumerable<EntryId> from, IEnumerable<string> because) =>
         ModelValue.Of(key, says, Uncertain.Normal(mm * 1e-3, u * 1e-3, key), low * 1e-3, high * 1e-3, Units.Millimetre, grade, from, because);

@@ -12,8 +12,7 @@ public static class ValueText
     {
         Guard.NotNull(value);
         if (value.Missing is not null) return "(unknown)";
-        if (value.Number is { U: 0 } exact) return QuantityText.Value(exact.Value, value.Unit);
-        if (value.Number is { } number) return QuantityText.WithUncertainty(number.Value, number.U, value.Unit);
+        if (value.Number is { } number) return SpokenQuantity.Of(number.Value, number.U, value.Unit);
         return value.Probability is { } p ? $"{value.Name} ({Percent(p)})" : value.Name ?? "";
     }
 
@@ -21,5 +20,5 @@ public static class ValueText
     public static string Percent(double p) => p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : (p * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>The 90 % interval of a number in words; empty for what is no number, and for one that was given without a doubt.</summary>
-    public static string Interval(ModelValue value) => Guard.NotNull(value).Number is null || value.Low == value.High ? "" : QuantityText.Interval(value.Low, value.High, value.Unit);
+    public static string Interval(ModelValue value) => Guard.NotNull(value).Number is null || value.Low == value.High ? "" : SpokenQuantity.Interval(value.Low, value.High, value.Unit);
 }

@@ -44,6 +44,10 @@ public static class WeighingSentences
     /// <summary>A file that cannot be read as a picture.</summary>
     public static string NotAPicture(string picture) => $"'{picture}' cannot be read as a picture, so nothing can be measured in it.";
 
+    /// <summary>Several readings of which the last one counts.</summary>
+    public static string NewestCounts(IReadOnlyList<string> readings) =>
+        $"The newest of {readings.Count} readings counts: {readings[^1]}; earlier: {string.Join(", ", readings.Take(readings.Count - 1))}.";
+
     /// <summary>A claim nobody has written.</summary>
     public static string NoClaim(string name) => $"There is no claim called '{name}' in this dossier.";
 

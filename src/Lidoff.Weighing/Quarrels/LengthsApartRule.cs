@@ -1,5 +1,5 @@
-using System.Globalization;
 using Lidoff.Evidence.Folding;
+using Lidoff.Numbers.Quantities;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Weighing.Modelling;
 
@@ -34,7 +34,7 @@ public sealed class LengthsApartRule : IQuarrelRule
                     yield return new(
                         Name,
                         [.. new[] { a.Sighting, b.Sighting }.Order()],
-                        string.Create(CultureInfo.InvariantCulture, $"{what} of {spot} cannot be {a.Mm:0.###} ± {a.UMm:0.###} mm and {b.Mm:0.###} ± {b.UMm:0.###} mm."),
+                        $"{what} of {spot} cannot be {QuantityText.Noted(a.Mm, a.UMm, "mm")} and {QuantityText.Noted(b.Mm, b.UMm, "mm")}.",
                         $"measure {what} of {spot} once more with a calliper");
                 }
             }

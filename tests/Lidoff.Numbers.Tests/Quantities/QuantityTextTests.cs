@@ -50,4 +50,18 @@ public sealed class QuantityTextTests
 
     [Fact]
     public void The_form_for_files_is_the_shortest_that_reads_back() => Assert.Equal("0.1", QuantityText.RoundTrip(0.1));
+
+    // Large numbers in units that take no prefix stand in digits: nobody reads 2.611E+04 h as a time.
+    [Fact]
+    public void A_value_alone_needs_no_power_of_ten() => Assert.Equal("26110 h", QuantityText.Value(26112 * 3600.0, Units.Hour));
+
+    [Theory]
+    [InlineData(5.68, 0.173, "5.68 ± 0.17 g")]
+    [InlineData(11, 0.1, "11.00 ± 0.10 g")]
+    [InlineData(11, null, "11 g")]
+    [InlineData(-0.004, 0.025, "-0.004 ± 0.025 g")]
+    public void What_was_noted_has_two_digits_of_doubt_and_the_value_to_the_same_place(double value, double? u, string text) => Assert.Equal(text, QuantityText.Noted(value, u, "g"));
+
+    [Fact]
+    public void Sides_of_one_doubt_are_written_to_its_place() => Assert.Equal("20.10 × 14.90 × 4.00 mm, each ± 0.10", QuantityText.Each([20.1, 14.9, 4], 0.1, "mm"));
 }

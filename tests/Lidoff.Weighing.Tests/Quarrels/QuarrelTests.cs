@@ -16,7 +16,7 @@ public sealed class QuarrelTests
             """{"kind":"length","spot":"U2","what":"width","mm":3.00,"u_mm":0.015}""",
             """{"kind":"length","spot":"U2","what":"width","mm":3.05,"u_mm":0.015}""");
         var quarrel = Assert.Single(QuarrelBook.Find(bench.View, bench.Model));
-        Assert.Equal("width of U1 cannot be 3 ± 0.015 mm and 3.3 ± 0.015 mm.", quarrel.Say);
+        Assert.Equal("width of U1 cannot be 3.000 ± 0.015 mm and 3.300 ± 0.015 mm.", quarrel.Say);
         Assert.Equal(new[] { noted[0].Id, noted[1].Id }.Order(), quarrel.Members);
         // Nothing tells which of the two is wrong: each as likely as the other.
         Assert.Equal(quarrel.Members.Select(member => (Assert.Single(quarrel.Diagnoses, each => each.Drop.Contains(member)).Drop.Count, 0.5)), quarrel.Diagnoses.Select(each => (each.Drop.Count, each.P)));

@@ -117,7 +117,7 @@ public sealed class QuestionBoardTests : IDisposable
             """{"kind":"question","question":"Q1","text":"?","ties":["length:S1:width"]}""");
         var question = Assert.Single(Board);
         Assert.Equal(QuestionState.Quarrel, question.State);
-        Assert.Equal("width of S1 cannot be 3.02 ± 0.02 mm and 3.2 ± 0.01 mm.", Assert.Single(question.Quarrels));
+        Assert.Equal("width of S1 cannot be 3.020 ± 0.020 mm and 3.200 ± 0.010 mm.", Assert.Single(question.Quarrels));
         Assert.Equal("measure width of S1 once more with a calliper", question.Next!.Move);
     }
 

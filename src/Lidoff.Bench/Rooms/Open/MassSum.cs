@@ -29,8 +29,8 @@ public sealed record MassSum(string Specimen, double? WholeG, double PartsG, dou
         (null, _) => $"The whole was not weighed; the parts are {Plain.Number(PartsG)} g together.",
         (_, 0) => $"The whole is {Plain.Number(WholeG)} g; no part was weighed yet.",
         ({ } missing, _) when Math.Abs(missing) <= Within * UG => $"The parts add up to the whole, {Plain.Number(WholeG)} g, within what the scales can tell (± {Digits(UG)} g).",
-        ({ } missing, _) when missing < 0 => $"The parts weigh {Digits(-missing)} ± {Digits(UG)} g more than the whole: something was weighed twice, or gained something.",
-        ({ } missing, _) => $"{Digits(missing)} ± {Digits(UG)} g of {Plain.Number(WholeG)} g was not weighed yet, or was lost.",
+        ({ } missing, _) when missing < 0 => $"The parts weigh {Plain.With(-missing, UG, "g")} more than the whole: something was weighed twice, or gained something.",
+        ({ } missing, _) => $"{Plain.With(missing, UG, "g")} of {Plain.Number(WholeG)} g was not weighed yet, or was lost.",
     };
 
     private static MassSum One(string name, ValueList<Noted<SpecimenSighting>> specimens, ValueList<Noted<MassSighting>> masses)
@@ -44,5 +44,6 @@ public sealed record MassSum(string Specimen, double? WholeG, double PartsG, dou
         return new(name, whole?.G, sum, whole is null ? null : whole.G - sum, u, parts.Count);
     }
 
-    private static string Digits(double g) => Plain.Number(Math.Round(g, 3));
+    // A doubt that stands alone: two digits, as behind a value.
+    private static string Digits(double g) => g > 0 ? Plain.With(g, g, "").Split(" ± ")[1] : "0";
 }

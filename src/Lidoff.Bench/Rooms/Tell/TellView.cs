@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Telling.Claims;
@@ -52,17 +51,9 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         foreach (var now in claim.Values)
         {
             var then = claim.Published?.Values.FirstOrDefault(each => each.Reference == now.Reference);
-            if (now.Lost) yield return new(now.Reference, then is null ? "" : Before(then, now.Unit), then?.Value is null && then?.Text is null ? "never measured" : "nothing any more");
+            if (now.Lost) yield return new(now.Reference, then is null ? "" : PublishedText.Of(then, now), then?.Value is null && then?.Text is null ? "never measured" : "nothing any more");
             else if (then is not null && (then.Text != now.Text || !Nullable.Equals(then.Value, now.Value) || !Nullable.Equals(then.U, now.U)))
-                yield return new(now.Reference, Before(then, now.Unit), now.Printed);
+                yield return new(now.Reference, PublishedText.Of(then, now), now.Printed);
         }
-    }
-
-    // The publication keeps numbers in the unit they were printed in; four digits are what a reader saw of them.
-    private static string Before(BaselineValue then, string unit)
-    {
-        if (then.Value is not { } value) return then.Text ?? "nothing";
-        var number = value.ToString("G4", CultureInfo.InvariantCulture);
-        return (then.U is > 0 ? number + " ± " + then.U.Value.ToString("G2", CultureInfo.InvariantCulture) : number) + (unit is "" or "1" ? "" : " " + unit);
     }
 }

@@ -94,7 +94,7 @@ public sealed class OpenPageTests : RoomContext
         On(page, "button[aria-label^='Mass of A']", e => e.Click());
         page.WaitForElement("form.inplace input", Patience).Input("23,6 g");
         On(page, "form.inplace", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Contains("23.6 ± 0.05 g", page.Markup, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("23.600 ± 0.050 g", page.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(new SpecimenSighting("A", "band", "", new DateOnly(2026, 1, 12), "", null, 23.6, 0.05), Assert.Single(Stored<SpecimenSighting>()));
     }
 
@@ -141,7 +141,7 @@ public sealed class OpenPageTests : RoomContext
         var page = Page();
         On(page, "#state", e => e.Input("idle: nothing lit, 6.1 µA ± 0.4"));
         On(page, "form:has(#state)", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Contains("6.1 ± 0.4 µA", page.Markup, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("6.10 ± 0.40 µA", page.Markup, StringComparison.Ordinal), Patience);
         On(page, "#mass", e => e.Input("B1 3.61"));
         On(page, "form:has(#mass)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Contains("The whole was not weighed; the parts are 3.61 g together.", page.Markup, StringComparison.Ordinal), Patience);

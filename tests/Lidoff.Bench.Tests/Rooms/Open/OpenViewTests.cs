@@ -19,7 +19,7 @@ public sealed class OpenViewTests : IDisposable
         Assert.Equal(2, sum.Parts);
         // By hand: 21.4 - 3.61 - 10 = 7.79; sqrt(0.03² + 0.01² + 0.04²) = 0.05099 (JCGM 100:2008, 5.1.2: independent inputs).
         Assert.Equal(7.79, sum.MissingG!.Value, 9);
-        Assert.Equal("7.79 ± 0.051 g of 21.4 g was not weighed yet, or was lost.", sum.Say);
+        Assert.Equal("7.790 ± 0.051 g of 21.4 g was not weighed yet, or was lost.", sum.Say);
     }
 
     // By hand: two readings of ± 0.01 g differ by ± 0.0141 g (JCGM 100:2008, 5.1.2); within twice that, 0.0283 g, they agree (6.3.3: about 95 %).
@@ -28,7 +28,7 @@ public sealed class OpenViewTests : IDisposable
     [InlineData(21.371, "0.029 ± 0.014 g of 21.4 g was not weighed yet, or was lost.")]
     [InlineData(21.429, "The parts weigh 0.029 ± 0.014 g more than the whole: something was weighed twice, or gained something.")]
     [InlineData(21.38, "The parts add up to the whole, 21.4 g, within what the scales can tell (± 0.014 g).")]
-    [InlineData(21.9, "The parts weigh 0.5 ± 0.014 g more than the whole: something was weighed twice, or gained something.")]
+    [InlineData(21.9, "The parts weigh 0.500 ± 0.014 g more than the whole: something was weighed twice, or gained something.")]
     public void A_sum_that_closes_or_is_too_large_is_said(double part, string says) => Assert.Equal(says, Assert.Single(View(
         """{"kind":"mass","g":21.4}""",
         $$"""{"kind":"mass","spot":"ALL","g":{{part.ToString(System.Globalization.CultureInfo.InvariantCulture)}}}""").Sums).Say);
@@ -84,7 +84,7 @@ public sealed class OpenViewTests : IDisposable
             """{"kind":"cell","specimen":"A","connected":false}""").Resume.Cells;
         Assert.Equal(2, cells.Count);
         Assert.Equal(("A", "B1", false), (cells[0].Specimen, cells[0].Spot, cells[0].Connected));
-        Assert.Equal("0.1 ± 0.01 V", cells[0].Volts);
+        Assert.Equal("0.100 ± 0.010 V", cells[0].Volts);
         Assert.Contains("protection board", Assert.Single(cells[0].Cautions), StringComparison.Ordinal);
     }
 

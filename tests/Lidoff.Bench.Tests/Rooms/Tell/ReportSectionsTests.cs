@@ -44,11 +44,36 @@ public sealed partial class ReportSectionsTests : IDisposable
     public void A_cell_is_told_as_it_was_last_and_a_current_in_the_unit_of_its_size()
     {
         var html = Plain(Section("opening"));
-        Assert.Contains("The cell: 3.9 ± 0.01 V at its wires.", html, StringComparison.Ordinal);
+        Assert.Contains("The cell: 3.900 ± 0.010 V at its wires.", html, StringComparison.Ordinal);
         Assert.Contains("The cell: disconnected when last noted.", html, StringComparison.Ordinal);
         Assert.DoesNotContain("The cell: connected", html, StringComparison.Ordinal);
         Assert.Contains("dark, lasts 8 h", html, StringComparison.Ordinal);
-        Assert.Contains("85 ± 4 mA", html, StringComparison.Ordinal);
+        Assert.Contains("85.0 ± 4.0 mA", html, StringComparison.Ordinal);
+    }
+
+    // The newest of several currents of one state counts, and a reader must see which: the runtime is reckoned with it.
+    [Fact]
+    public void Of_two_currents_of_one_state_the_earlier_one_is_marked()
+    {
+        bench.Set("d", "D", """{"kind":"state","name":"worn","current_ua":610,"u_ua":40}""", """{"kind":"state","name":"worn","current_ua":980,"u_ua":50}""", """{"kind":"claim","claim":"C1","text":"Worn: {state:worn}."}""");
+        var rows = Rows("opening");
+        Assert.Contains(rows, row => row.StartsWith("worn (earlier)", StringComparison.Ordinal) && row.EndsWith("610 ± 40 µA", StringComparison.Ordinal));
+        Assert.Contains(rows, row => row.StartsWith("worn 980 ± 50 µA", StringComparison.Ordinal));
+        Assert.Contains("state worn cannot draw 610 ± 40 µA and 980 ± 50 µA, unless it is two states", Plain(Section("quarrels")), StringComparison.Ordinal);
+        Assert.Contains("The newest of 2 readings counts: 980 ± 50 µA; earlier: 610 ± 40 µA.", Plain(Section("because")), StringComparison.Ordinal);
+    }
+
+    // By hand: 40,012 h are 4.56 Julian years of 8766 h, 2,512 h are 0.29.
+    [Fact]
+    public void A_claim_that_left_its_interval_tells_what_readers_were_told_in_their_unit()
+    {
+        bench.Set("d", "D",
+            """{"kind":"reckon","reckoning":"R1","calculation":"discharge_time","inputs":{"capacity":"261 mAh ± 25","current":"10 µA"}}""",
+            """{"kind":"claim","claim":"C1","text":"It runs {reckoning:R1}."}""",
+            """{"kind":"publish","claims":[{"claim":"C1","program":"x","values":[{"reference":"reckoning:R1","value":40012.3,"u":2511.7,"low":35900,"high":44200,"rests_on":[]}]}]}""");
+        var html = Plain(Section("what-it-says"));
+        Assert.Matches(@"It runs \d+00 ± \d+00 h \(\d\.\d\d ± 0\.\d\d years\)", html);
+        Assert.Matches(@"it left its interval; published as 40000 ± 2500 h \(4\.56 ± 0\.29 years\), now \d+00 ± \d+00 h \(\d\.\d\d ± 0\.\d\d years\)\]", html);
     }
 
     [Fact]
@@ -76,7 +101,7 @@ public sealed partial class ReportSectionsTests : IDisposable
 
     [Fact]
     public void Rails_stand_in_words_with_their_voltage_and_where_they_go() =>
-        Assert.Contains(Rows("circuit"), row => row.StartsWith("VSYS 3 ± 0.02 V U4 U1", StringComparison.Ordinal));
+        Assert.Contains(Rows("circuit"), row => row.StartsWith("VSYS 3.000 ± 0.020 V U4 U1", StringComparison.Ordinal));
 
     [Fact]
     public void What_was_weighed_is_a_number_like_the_others() =>

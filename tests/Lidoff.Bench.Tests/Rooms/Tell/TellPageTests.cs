@@ -74,7 +74,7 @@ public sealed class TellPageTests : RoomContext
         Assert.Equal(["same", "same"], View().Claims.Select(claim => claim.State));
         Bench.Set("d", "D", """{"kind":"mass","spot":"BT1","g":4.2,"u_g":0.01}""");
         var stale = View().Claims[0];
-        Assert.Equal(("C2", "outside", "mass:BT1", "3.61 ± 0.01 g", "4.200 ± 0.010 g"), (stale.Id, stale.State, stale.Moved[0].Reference, stale.Moved[0].Before, stale.Moved[0].Now));
+        Assert.Equal(("C2", "outside", "mass:BT1", "3.610 ± 0.010 g", "4.200 ± 0.010 g"), (stale.Id, stale.State, stale.Moved[0].Reference, stale.Moved[0].Before, stale.Moved[0].Now));
         await Hand.Undo("d");
         Assert.Empty(Stored<ClaimsPublished>());
     }

@@ -25,8 +25,8 @@ public sealed record BindPreview(string Value, string Interval90, string Grade, 
         if (bound.Result is not { } result) return new("", "", "", [], bound.Faults);
         var value = result.Value;
         return new(
-            value.U > 0 ? QuantityText.WithUncertainty(value.Value, value.U, result.Info.Unit) : QuantityText.Value(value.Value, result.Info.Unit),
-            value.U > 0 ? QuantityText.Interval(value.Interval90.Low, value.Interval90.High, result.Info.Unit) : "",
+            SpokenQuantity.Of(value.Value, value.U, result.Info.Unit),
+            value.U > 0 ? SpokenQuantity.Interval(value.Interval90.Low, value.Interval90.High, result.Info.Unit) : "",
             bound.Grade + " " + Evidence.Grading.Grades.Says(bound.Grade),
             ReckonView.Shares(result),
             []);

@@ -61,7 +61,7 @@ public sealed record NumberView(
         return new(
             input.Input.Key,
             input.Input.Says,
-            input.Value.U > 0 ? QuantityText.WithUncertainty(input.Value.Value, input.Value.U, input.Input.Unit) : QuantityText.Value(input.Value.Value, input.Input.Unit),
+            SpokenQuantity.Of(input.Value.Value, input.Value.U, input.Input.Unit),
             input.Assumed ? "assumed" : reference ? canonical : "typed",
             canonical.StartsWith("reckoning:", StringComparison.Ordinal) ? canonical["reckoning:".Length..] : "",
             value?.Grade.ToString() ?? ReckonGrade.OfTyped.ToString(),
