@@ -26,7 +26,7 @@ public sealed class BoardCommandTests : IDisposable
         Assert.Equal(["drop", "p"], CommandRun.Keys(quarrel.GetProperty("diagnoses")[0]));
         Assert.Equal(1, quarrel.GetProperty("diagnoses").EnumerateArray().Sum(each => each.GetProperty("p").GetDouble()));
         Assert.Equal("""{"measure":"measure width of S1 once more with a calliper","minutes":2}""", quarrel.GetProperty("settle").GetRawText());
-        Assert.Equal("Q1 (lengths apart) width of S1 cannot be 3.02 ± 0.02 mm and 3.2 ± 0.01 mm. To settle it: measure width of S1 once more with a calliper.", Assert.Single((await run.Of("quarrels", "d")).Talk.Out));
+        Assert.Equal("Q1 (lengths apart) width of S1 cannot be 3.020 ± 0.020 mm and 3.200 ± 0.010 mm. To settle it: measure width of S1 once more with a calliper.", Assert.Single((await run.Of("quarrels", "d")).Talk.Out));
     }
 
     [Fact]

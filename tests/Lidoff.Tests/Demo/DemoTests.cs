@@ -48,7 +48,7 @@ public sealed class DemoTests(LaidDemo demo)
         Assert.True(view.Live<QuestionAsked>().Count >= 5);
         Assert.Equal(["343B", "345B"], view.Live<MarkSighting>().Where(mark => mark.Value.Spot == "U7").Select(mark => mark.Value.Lines[0].Text).Order(StringComparer.Ordinal));
         var quarrel = Assert.Single(QuarrelBook.Find(dossier.Session.View, dossier.Model));
-        Assert.Equal("width of S1 cannot be 3.02 ± 0.02 mm and 3.2 ± 0.01 mm.", quarrel.Say);
+        Assert.Equal("width of S1 cannot be 3.020 ± 0.020 mm and 3.200 ± 0.010 mm.", quarrel.Say);
         Assert.True(Verifier.Run(demo.Workspace).Value.Ok);
 
         // The ways of the rendered cable stand 1.25 mm apart, and the reckoning bound to the measured connector finds that.
