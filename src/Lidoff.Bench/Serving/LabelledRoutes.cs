@@ -29,7 +29,7 @@ internal static class LabelledRoutes
 
         // Drawn off the server's thread.
         var drawn = await Task.Run(() => Draw(data, dossier, sha256), context.RequestAborted).ConfigureAwait(false);
-        if (drawn is not { } labelled)
+        if (drawn is not { Picture: { } labelled, Name: var name })
         {
             await Gates.Refuse(context, StatusCodes.Status404NotFound, BenchSentences.NoPicture).ConfigureAwait(false);
             return;
@@ -45,8 +45,7 @@ internal static class LabelledRoutes
         context.Response.Headers.ContentSecurityPolicy = SafetyHeaders.FilePolicy;
         context.Response.Headers.CacheControl = "private, no-store";
         var disposition = new ContentDispositionHeaderValue("attachment");
-        // Named after the dossier, never after the file, whose name may say who took it and where.
-        disposition.SetHttpFileName($"{dossier}-{sha256[..8]}{form}");
+        disposition.SetHttpFileName(name + form);
         context.Response.Headers.ContentDisposition = disposition.ToString();
         context.Response.ContentType = form == ".svg" ? "image/svg+xml" : "image/png";
         context.Response.ContentLength = bytes.Length;
@@ -54,10 +53,13 @@ internal static class LabelledRoutes
     });
 
     // Only gathering holds the dossier; the drawing itself keeps no other page waiting.
-    private static Outcome<LabelledPicture>? Draw(IBenchData data, string dossier, string sha256) => data.View(dossier, open =>
-        new Gathered(open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == sha256)
-            ? DossierPicture.Gather(open.Session.View, open.Model, sha256, open.Workspace.Files.PathOf(sha256), new())
-            : (Outcome<PictureToLabel>?)null))?.Picture?.Then(picture => picture.Draw());
+    private static (Outcome<LabelledPicture>? Picture, string Name) Draw(IBenchData data, string dossier, string sha256)
+    {
+        var found = data.View(dossier, open => open.Session.View.Live<FileAdded>().Any(file => file.Value.Sha256 == sha256)
+            ? new Gathered(DossierPicture.Gather(open.Session.View, open.Model, sha256, open.Workspace.Files.PathOf(sha256), new()), TakeHomeName.Of(open.Session.View, open.Model, sha256))
+            : new Gathered(null, ""));
+        return (found?.Picture?.Then(picture => picture.Draw()), found?.Name ?? "");
+    }
 
-    private sealed record Gathered(Outcome<PictureToLabel>? Picture);
+    private sealed record Gathered(Outcome<PictureToLabel>? Picture, string Name);
 }

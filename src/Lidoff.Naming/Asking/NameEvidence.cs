@@ -14,6 +14,12 @@ public sealed record NameEvidence
     /// <summary>The two body sides in mm, in either order; null when not measured.</summary>
     public (double A, double B)? BodyMm { get; init; }
 
+    /// <summary>The longer body side in mm where the other was not measured; null otherwise.</summary>
+    public double? LongMm { get; init; }
+
+    /// <summary>The shorter body side in mm where the other was not measured; null otherwise.</summary>
+    public double? ShortMm { get; init; }
+
     /// <summary>Standard uncertainty of each side, mm.</summary>
     public double BodyU { get; init; } = DefaultBodyU;
 
@@ -51,6 +57,6 @@ public sealed record NameEvidence
     public string? DateCode { get; init; }
 
     /// <summary>True when nothing at all is known.</summary>
-    public bool IsEmpty => (Mark is null || Mark.IsBlank) && BodyMm is null && HeightMm is null && Pins is null && PitchMm is null && Package is null
+    public bool IsEmpty => (Mark is null || Mark.IsBlank) && BodyMm is null && LongMm is null && ShortMm is null && HeightMm is null && Pins is null && PitchMm is null && Package is null
         && Bus is null && Identity is null && Role is null && Class is null && SupplyV is null && GroundPins.Count == 0 && DateCode is null;
 }

@@ -13,11 +13,15 @@ public static class FactorSentences
         listed.Count == 0 ? $"{seen}; its package is not known here." : $"{seen} seen; it comes as {string.Join(", ", listed)}.";
 
     /// <summary>Body sides.</summary>
-    public static string Body((double A, double B) seen, IReadOnlyList<PackageFact> packages, double log)
+    public static string Body((double A, double B) seen, IReadOnlyList<PackageFact> packages, double log) => Body(Text($"{seen.A:0.###} × {seen.B:0.###} mm measured"), packages, log);
+
+    /// <summary>One body side of which it is known which.</summary>
+    public static string BodySide(double mm, bool longSide, IReadOnlyList<PackageFact> packages, double log) => Body(Text($"{mm:0.###} mm {(longSide ? "long" : "short")} side measured"), packages, log);
+
+    private static string Body(string measured, IReadOnlyList<PackageFact> packages, double log)
     {
         var sizes = packages.Where(p => p is { LengthMm: not null, WidthMm: not null }).Select(p => Text($"{p.LengthMm} × {p.WidthMm}")).Distinct(StringComparer.Ordinal).ToArray();
-        return sizes.Length == 0 ? Text($"{seen.A:0.###} × {seen.B:0.###} mm measured; its body is not known here.")
-            : Text($"{seen.A:0.###} × {seen.B:0.###} mm measured; it is {string.Join(" or ", sizes)} mm{(log < -1 ? ", which does not fit" : "")}.");
+        return sizes.Length == 0 ? $"{measured}; its body is not known here." : $"{measured}; it is {string.Join(" or ", sizes)} mm{(log < -1 ? ", which does not fit" : "")}.";
     }
 
     /// <summary>Pin count.</summary>
@@ -68,17 +72,28 @@ public static class FactorSentences
     public static string GroundPins(IReadOnlyList<string> seen, IReadOnlyList<string> listed) =>
         listed.Count == 0 ? "Its ground pins are not known here." : $"Ground found on {string.Join(", ", seen)}; its ground pins are {string.Join(", ", listed)}.";
 
-    /// <summary>Mark that fits.</summary>
-    public static string Mark(string read, string form, Marks.MarkFormKind kind) => kind switch
+    /// <summary>What of a part's mark stands in what was read.</summary>
+    public static string Mark(string read, string form, Marks.MarkFormKind kind, Marks.MarkFit fit)
     {
-        Marks.MarkFormKind.Full => $"'{read}' fits its full number {form}.",
-        Marks.MarkFormKind.OrderCode => $"'{read}' fits its order code {form}.",
-        Marks.MarkFormKind.PrefixDropped => $"'{read}' fits its number without the letters in front, {form}.",
-        Marks.MarkFormKind.SuffixDropped => $"'{read}' fits its number without what follows, {form}.",
-        Marks.MarkFormKind.Middle => $"'{read}' fits the middle of its number, {form}.",
-        Marks.MarkFormKind.Pattern => $"'{read}' fits its known mark {form}.",
-        _ => NoMark(read),
-    };
+        var name = kind switch
+        {
+            Marks.MarkFormKind.Full => $"its full number {form}",
+            Marks.MarkFormKind.OrderCode => $"its order code {form}",
+            Marks.MarkFormKind.PrefixDropped => $"its number without the letters in front, {form}",
+            Marks.MarkFormKind.SuffixDropped => $"its number without what follows, {form}",
+            Marks.MarkFormKind.Middle => $"the middle of its number, {form}",
+            Marks.MarkFormKind.Pattern => $"its known mark {form}",
+            _ => "",
+        };
+        if (name.Length == 0 || fit.Have == 0) return NoMark(read);
+        return fit.Kind switch
+        {
+            Marks.MarkFitKind.Whole => $"'{read}' fits {name}.",
+            Marks.MarkFitKind.Begins => $"'{read}' begins with {name}.",
+            Marks.MarkFitKind.Holds => $"'{read}' holds {name}.",
+            _ => Text($"{fit.Have} of {fit.Total} characters of {name} are in '{read}'."),
+        };
+    }
 
     /// <summary>Mark that fits nothing of the part.</summary>
     public static string NoMark(string read) => $"Nothing of its number is in '{read}'.";

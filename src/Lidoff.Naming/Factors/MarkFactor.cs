@@ -32,6 +32,6 @@ public sealed class MarkFactor : ILikelihoodFactor
 
         public IEnumerable<(int Group, int Part, double Log)> Siblings => scores.Siblings();
 
-        public string Say(int index) => scores.BestForm(index) is { } form ? FactorSentences.Mark(read, MarkText.Of(form), form.Kind) : FactorSentences.NoMark(read);
+        public string Say(int index) => scores.BestForm(index) is { } form ? FactorSentences.Mark(read, MarkText.Of(form), form.Kind, MarkFit.Of(read, form)) : FactorSentences.NoMark(read);
     }
 }

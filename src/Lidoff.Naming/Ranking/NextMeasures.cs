@@ -21,7 +21,9 @@ internal static class NextMeasures
     private static readonly Measure[] All =
     [
         new("read the mark again under other light", 3, "none", e => e.Mark is null || e.Mark.IsBlank || e.Mark.Lines.Any(l => l.Any(p => p.Rest > 0.2 || p.Alternatives.Count != 1)), p => [p.Name]),
-        new("measure the body", 2, "none", e => e.BodyMm is null, p => p.Packages.Where(k => k is { LengthMm: not null, WidthMm: not null }).Select(k => Size(k.LengthMm!.Value, k.WidthMm!.Value))),
+        new("measure the body", 2, "none", e => e is { BodyMm: null, LongMm: null, ShortMm: null }, Sizes),
+        new("measure the short side of the body", 1, "none", e => e is { BodyMm: null, LongMm: not null }, Sizes),
+        new("measure the long side of the body", 1, "none", e => e is { BodyMm: null, ShortMm: not null }, Sizes),
         new("count the pins", 1, "none", e => e.Pins is null, p => p.Packages.Select(k => k.Pins).OfType<int>().Select(n => n.ToString(CultureInfo.InvariantCulture))),
         new("measure the pin pitch", 2, "none", e => e.PitchMm is null, p => p.Packages.Select(k => k.PitchMm).OfType<double>().Select(x => Math.Round(x, 2).ToString(CultureInfo.InvariantCulture))),
         new("say which package it is", 1, "none", e => e.Package is null, p => p.Packages.Select(k => k.Family).Where(f => f.Length > 0)),
@@ -85,6 +87,8 @@ internal static class NextMeasures
         foreach (var x in p) sum += x > 0 ? x * Elementary.Log(x) : 0;
         return sum * 1.4426950408889634;
     }
+
+    private static IEnumerable<string> Sizes(Part part) => part.Packages.Where(k => k is { LengthMm: not null, WidthMm: not null }).Select(k => Size(k.LengthMm!.Value, k.WidthMm!.Value));
 
     private static string Size(double a, double b) =>
         string.Create(CultureInfo.InvariantCulture, $"{Math.Round(Math.Max(a, b), 1)}x{Math.Round(Math.Min(a, b), 1)}");

@@ -70,6 +70,7 @@ public static class ReportFolder
         var used = view.Live<ScaleSighting>().Select(scale => scale.Value.Picture)
             .Concat(view.Live<LengthSighting>().Select(length => length.Value.InPicture?.Picture ?? ""))
             .Concat(view.Live<SpotSighting>().Select(spot => spot.Value.Picture))
+            .Concat(view.Live<LandmarkSighting>().Where(landmark => landmark.Value.At is not null).Select(landmark => landmark.Value.Picture))
             .Where(name => name.Length > 0).Distinct(StringComparer.Ordinal)
             .Select(dossier.Model.Picture).Where(picture => picture.Found).Select(picture => picture.Sha256).ToHashSet(StringComparer.Ordinal);
         var pictures = new List<ReportPicture>();

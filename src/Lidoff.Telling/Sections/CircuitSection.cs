@@ -8,7 +8,7 @@ using Lidoff.Tracing.Nets;
 
 namespace Lidoff.Telling.Sections;
 
-/// <summary>How it is joined: the supply, the blocks, and every net with its points and how it is known.</summary>
+/// <summary>How it is joined: the supply, the blocks, and every net with its points and how it is known, and what else the meter showed.</summary>
 public sealed class CircuitSection : IReportSection
 {
     /// <inheritdoc/>
@@ -35,6 +35,11 @@ public sealed class CircuitSection : IReportSection
         {
             var rows = nets.Select(net => Row(net, context)).ToList();
             blocks.Add(new Table("Nets. Touched: joined by a meter's touch or by counted pins; by hand: drawn by a person.", ["Net", "Points", "How it is known"], rows, new HashSet<int>()));
+        }
+
+        if (TouchRows.Of(context) is { Count: > 0 } read)
+        {
+            blocks.Add(new Table("What the meter showed beside that. Apart: no beep, or open; volts are of the first point against the second.", ["Point", "Against", "Reading", "Noted"], read, new HashSet<int>()));
         }
 
         return blocks.Count == 0 ? null : new("circuit", "How it is joined", blocks);

@@ -25,7 +25,7 @@ public sealed class PicturesSection : IReportSection
     public Section? Build(ReportContext context)
     {
         if (context.Pictures.Count == 0) return null;
-        return new("pictures", "Pictures", [.. context.Pictures.Select(picture => Draw(picture, context))]);
+        return new("pictures", "Pictures", [.. BoardParagraphs.Of(context), .. context.Pictures.Select(picture => Draw(picture, context))]);
     }
 
     /// <summary>The anchor of a picture's figure.</summary>
@@ -41,11 +41,11 @@ public sealed class PicturesSection : IReportSection
             .Box(0, 0, layout.Width, layout.Height, "margin")
             .Picture(picture.File, layout.PictureX, layout.PictureY, picture.Width, picture.Height);
         var scales = context.Model.Scale(picture.Sha256).References;
-        foreach (var scale in scales)
+        foreach (var known in scales)
         {
-            var reference = scale.Value.Reference;
+            var reference = known.Value.Reference;
             Measured(pen, layout, reference.From, reference.To, Millimetres(reference.LengthMm) + " known", size, "reference");
-            context.Cite(scale.Id);
+            context.Cite(known.Id);
         }
 
         foreach (var length in Here(context.View.Live<LengthSighting>(), length => length.InPicture?.Picture, picture, context))
@@ -58,12 +58,11 @@ public sealed class PicturesSection : IReportSection
 
         foreach (var box in spots.Select(spot => spot.Value.Box).OfType<PixelBox>()) pen.Box(layout.PictureX + box.X, layout.PictureY + box.Y, box.Width, box.Height, "leader");
         pen.Labels(layout, size);
-        if (scales.Count > 0)
+        var scale = DossierPicture.Scale(context.Model, picture.Sha256, new(picture.Width, picture.Height));
+        if (scale is not null)
         {
-            var reference = scales[0].Value.Reference;
-            var perMm = reference.From.DistanceTo(reference.To) / reference.LengthMm;
-            var bar = BarLength.Of(0.35 * picture.Width / perMm);
-            pen.ScaleBar(bar * perMm, BarLength.Words(bar), size, layout.PictureX);
+            var bar = BarLength.Of(0.35 * picture.Width / scale.PxPerMm);
+            pen.ScaleBar(bar * scale.PxPerMm, Bar(bar, scale), size, layout.PictureX);
         }
 
         return new(
@@ -71,7 +70,7 @@ public sealed class PicturesSection : IReportSection
             pen.Drawing,
             $"The picture {picture.Name} with {scales.Count} known lengths and {spots.Count} spots drawn in",
             [
-                new TextRun(scales.Count > 0 ? "With its scale. Original " : "No scale was set in this picture. Original "),
+                new TextRun(Scale(scale) + " Original "),
                 new MarkRun(picture.Name),
                 new TextRun(string.Create(CultureInfo.InvariantCulture, $", {picture.Width} × {picture.Height} px, SHA-256 ")),
                 new MarkRun(picture.Sha256),
@@ -80,6 +79,16 @@ public sealed class PicturesSection : IReportSection
                 new TextRun("."),
             ]);
     }
+
+    private static string Bar(double mm, BarScale scale) =>
+        $"{BarLength.Words(mm)}{(scale.Doubtful ? " " + LabelledSentences.Doubt(scale.RelativeU) : "")}{(scale.ByBoard ? " by the board" : "")}";
+
+    private static string Scale(BarScale? scale) => scale switch
+    {
+        null => "No scale is known in this picture.",
+        { ByBoard: true } => $"Its scale is that of the board it lies on, known to {LabelledSentences.Doubt(scale.RelativeU)}.",
+        _ => "With its scale.",
+    };
 
     private static IEnumerable<Sighting<T>> Here<T>(IReadOnlyList<Sighting<T>> sightings, Func<T, string?> name, ReportPicture picture, ReportContext context)
         where T : class =>

@@ -32,7 +32,7 @@ public sealed class QuestionsSection : IReportSection
             Answer(question, context),
             [new TextRun(question.Spread)],
             [new TextRun(question.Answer == QuestionBoard.Open ? "" : question.Grade.ToString())],
-            [new TextRun(question.State == QuestionState.Answered ? "" : question.Next?.Move ?? "")],
+            [new TextRun(question.Next?.Move ?? "")],
         ];
     }
 

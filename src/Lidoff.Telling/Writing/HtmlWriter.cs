@@ -95,7 +95,8 @@ public static class HtmlWriter
             html.Append("<tr>");
             for (var column = 0; column < row.Count; column++)
             {
-                html.Append("<td").Append(NumberClass(table, column)).Append('>');
+                // On a narrow page a row stands as a list, each cell under its heading.
+                html.Append("<td").Append(NumberClass(table, column)).Append(" data-h=\"").Append(Escaping.Html(table.Headings[column])).Append("\">");
                 Write(html, row[column]);
                 html.Append("</td>");
             }

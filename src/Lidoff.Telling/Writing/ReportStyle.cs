@@ -26,6 +26,7 @@ internal static class ReportStyle
         .margin{fill:#1D2430}.bar{stroke:#FFFFFF;stroke-width:5;vector-effect:non-scaling-stroke}.bar-ground{fill:#1D2430;fill-opacity:.72}.bar-words{fill:#FFFFFF;font-family:system-ui,"DejaVu Sans",sans-serif}
         .diagram-box{fill:var(--card);stroke:var(--ink);stroke-width:1.5}.diagram-box.source{stroke:var(--teal);stroke-width:3}.diagram-box.converter{stroke:var(--teal)}.diagram-box.bus,.diagram-box.rail{stroke-dasharray:2 3}
         .diagram-line{stroke:var(--ink);stroke-width:1.5;fill:none}.diagram-line.supply{stroke:var(--teal)}.diagram-line.bus{stroke-width:3}.diagram-line.guess{stroke-dasharray:6 5;stroke:var(--amber)}.diagram-name,.diagram-words,.diagram-label{fill:var(--ink);font-family:system-ui,"DejaVu Sans",sans-serif}.diagram-name{font-weight:600}.diagram-words,.diagram-label{fill:var(--soft)}
+        @media (max-width:40rem){.scroll{overflow-x:visible}table,tbody,tr,td,caption{display:block;width:auto}thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}tr{border-top:1px solid var(--line);padding:.35rem 0}td,td.n{border:0;padding:.1rem 0;text-align:left;white-space:normal;overflow-wrap:anywhere}td:empty{display:none}td::before{content:attr(data-h);display:block;color:var(--soft);font-size:.8rem}}
         @media print{body{max-width:none;background:#fff;color:#000}nav{display:none}.because{break-inside:avoid}}
 
         """;

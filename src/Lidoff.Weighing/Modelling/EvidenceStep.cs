@@ -16,8 +16,12 @@ namespace Lidoff.Weighing.Modelling;
 /// </summary>
 public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Step<string, SpotEvidence>
 {
-    private static readonly string[] LongNames = ["length", "long side"];
-    private static readonly string[] ShortNames = ["width", "short side"];
+    // Alone, a "length" may lie along either side; these say which.
+    private const string LongSide = "long side";
+    private const string ShortSide = "short side";
+
+    private static readonly string[] LongNames = ["length", LongSide];
+    private static readonly string[] ShortNames = ["width", ShortSide];
 
     /// <inheritdoc/>
     public override string Name => "evidence";
@@ -43,6 +47,17 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
             evidence = evidence with { BodyMm = (body.A, body.B), BodyU = body.U, HeightMm = body.Height };
             told.Add(new("body", QuantityText.Each([body.A, body.B], body.U, "mm"), body.From));
             if (body.Height is { } height) told.Add(new("height", Text($"{height:0.###} mm"), body.From));
+        }
+
+        else if (Side(key, LongSide, counting, reads) is { } length)
+        {
+            evidence = evidence with { LongMm = length.Value.Mm, BodyU = length.Value.UMm };
+            told.Add(new(LongSide, QuantityText.Noted(length.Value.Mm, length.Value.UMm, "mm"), [.. length.From]));
+        }
+        else if (Side(key, ShortSide, counting, reads) is { } width)
+        {
+            evidence = evidence with { ShortMm = width.Value.Mm, BodyU = width.Value.UMm };
+            told.Add(new(ShortSide, QuantityText.Noted(width.Value.Mm, width.Value.UMm, "mm"), [.. width.From]));
         }
 
         if (counting.Of(tables.Pitches.About(key, reads)) is { Count: > 0 } pitches)
@@ -116,6 +131,8 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
         if (Measured(spot, LongNames, counting, reads) is not { } length || Measured(spot, ShortNames, counting, reads) is not { } width) return null;
         return (length.Value.Mm, width.Value.Mm, Math.Max(length.Value.UMm, width.Value.UMm), null, [.. length.From.Concat(width.From).Distinct().Order()]);
     }
+
+    private (CombinedLength Value, IReadOnlyList<EntryId> From)? Side(string spot, string name, SpotSpecimens counting, IReads reads) => Measured(spot, [name], counting, reads);
 
     private (CombinedLength Value, IReadOnlyList<EntryId> From)? Measured(string spot, string[] names, SpotSpecimens counting, IReads reads)
     {

@@ -19,6 +19,7 @@ public sealed class LabelledTests
         Assert.Contains("U1: radio", text, StringComparison.Ordinal);
         // The file's own name may say where and by whom it was taken.
         Assert.DoesNotContain("Elm", text + svg.Content.Headers.ContentDisposition, StringComparison.Ordinal);
+        Assert.Equal("d-picture.svg", svg.Content.Headers.ContentDisposition!.FileNameStar ?? svg.Content.Headers.ContentDisposition.FileName!.Trim('"'));
         using var png = await bench.Get($"/dossiers/d/labelled/{sha256}.png");
         Assert.Equal("image/png", png.Content.Headers.ContentType!.MediaType);
         // PNG specification, third edition, 5.2: the signature.

@@ -162,4 +162,46 @@ public class RankerTests
         Assert.Equal(["part", "order_codes", "maker", "class", "p", "because"], json.RootElement.GetProperty("candidates")[0].EnumerateObject().Select(p => p.Name));
         Assert.Equal(["evidence", "db", "say"], json.RootElement.GetProperty("candidates")[0].GetProperty("because")[0].EnumerateObject().Select(p => p.Name));
     }
+
+    // What a person reads of a mark: all of it, the beginning of a longer line, or some characters, counted by hand.
+    [Theory]
+    [InlineData("N52832", "'N52832' fits its number without the letters in front, N52832.")]
+    [InlineData("NRF52832", "'NRF52832' fits its full number NRF52832.")]
+    [InlineData("N52832CF", "'N52832CF' begins with its number without the letters in front, N52832.")]
+    public void The_sentence_of_a_mark_says_how_much_of_it_fits(string read, string says) =>
+        Assert.Equal(says, Small.Rank(Marked(read)).Candidates.First(each => each.Part.Name == "nRF52832").Because.Single(each => each.Evidence == "mark").Say);
+
+    [Fact]
+    public void Of_a_mark_that_is_another_parts_the_characters_that_fit_are_counted()
+    {
+        var ranker = new Ranker(new NamingCatalogue([Sized("ZXQ7A90", 3, 3), .. SmallCatalogue.Parts]));
+        var because = ranker.Rank(Marked("98C0D51", "ZXQ746")).Candidates.First(each => each.Part.Name == "ZXQ7A90").Because.Single(each => each.Evidence == "mark");
+        Assert.Equal("4 of 7 characters of its full number ZXQ7A90 are in '98C0D51 ZXQ746'.", because.Say);
+    }
+
+    [Fact]
+    public void A_short_code_at_the_beginning_of_a_longer_mark_is_not_said_to_fit_it()
+    {
+        var ranker = new Ranker(new NamingCatalogue([new() { Name = "ZX0048", Class = "crystal", Marks = [new("A", Lidoff.Catalogue.Parts.Confidence.Published, "")] }, .. SmallCatalogue.Parts]));
+        var because = ranker.Rank(Marked("A048L")).Candidates.First(each => each.Part.Name == "ZX0048").Because.Single(each => each.Evidence == "mark");
+        Assert.DoesNotContain("fits", because.Say, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_side_of_a_body_speaks_less_than_both_and_asks_for_the_other()
+    {
+        static double Db(NameEvidence evidence) => Small.Rank(evidence).Candidates.First(each => each.Part.Name == "nRF52832").Because.Single(each => each.Evidence == "body").Db;
+        var pins = new NameEvidence { Pins = 48 };
+        var (both, one) = (Db(new() { BodyMm = (6.0, 6.0) }), Db(new() { LongMm = 6.0 }));
+        Assert.InRange(one, 0.1, both);
+        Assert.True(Db(new() { LongMm = 9.0 }) < 0);
+        Assert.True(Db(new() { ShortMm = 6.0 }) > 0);
+        // Two bodies of one long side: the other one tells them apart.
+        var two = new Ranker(new NamingCatalogue([Sized("ZX1001", 6, 6), Sized("ZX1002", 6, 4)])).Rank(Marked("ZX100?") with { LongMm = 6.0 });
+        Assert.Contains(two.Next, next => next.Measure == "measure the short side of the body");
+        Assert.DoesNotContain(two.Next, next => next.Measure == "measure the body");
+        Assert.Equal("6 mm long side measured; it is 6 × 6 or 3.2 × 3 mm.", Small.Rank(pins with { LongMm = 6.0 }).Candidates.First(each => each.Part.Name == "nRF52832").Because.Single(each => each.Evidence == "body").Say);
+    }
+
+    private static Lidoff.Catalogue.Parts.Part Sized(string name, double length, double width) => new() { Name = name, Class = "regulator", Packages = [new("QFN-16", "QFN", length, width, 0.85, 0.5, 16)] };
 }

@@ -206,4 +206,15 @@ public sealed class DossierModelTests
         var value = model.Value(reference);
         return $"{reference} {value.Name} {value.Probability:R} {value.Number?.Value:R} {value.Number?.U:R} {value.Low:R} {value.High:R} {value.Grade} {value.Missing} {value.RestsOn}";
     }));
+
+    // The three made-up parts of the bench are 6, 5 and 3 mm long.
+    [Fact]
+    public void A_long_side_alone_speaks_and_a_length_that_may_be_either_side_does_not()
+    {
+        using var bench = new Bench();
+        bench.Note("""{"kind":"length","spot":"U1","what":"long side","mm":5.0,"u_mm":0.02}""", """{"kind":"length","spot":"U2","what":"length","mm":5.0,"u_mm":0.02}""");
+        Assert.Equal("5.000 ± 0.020 mm", Assert.Single(bench.Model.Identity("U1").Evidence.Told, told => told.Evidence == "long side").Says);
+        Assert.Equal("ZX52810", bench.Model.Identity("U1").Local.Candidates[0].Part.Name);
+        Assert.False(bench.Model.Identity("U2").Asked);
+    }
 }

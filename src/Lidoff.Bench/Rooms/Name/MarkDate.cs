@@ -13,9 +13,22 @@ public static class MarkDate
     /// </summary>
     public static string Of(MarkSighting? mark)
     {
-        var line = mark?.Lines.Skip(1).Select(each => each.Text.Trim()).FirstOrDefault(text => text.Length == 4 && text.All(char.IsAsciiDigit));
+        var line = Line(mark);
         if (line is null || DateCodes.ReadOne(line, null).Readings is not { Count: > 0 } readings) return "";
         var weeks = readings[0].Weeks;
         return $"{line}: {(weeks.From == weeks.To ? weeks.From.ToString() : weeks.From + " to " + weeks.To)} ({Odds.P(readings[0].P)})";
     }
+
+    /// <summary>Why there is none, empty where there is one: no line below the part's own, none that is four digits, or four digits that are no date.</summary>
+    public static string Why(MarkSighting? mark)
+    {
+        const string None = "no date code read";
+        if (mark is null) return None;
+        if (Of(mark).Length > 0) return "";
+        if (Line(mark) is { } line) return $"{None}: {DateCodes.ReadOne(line, null).Fault?.Say ?? line}";
+        var below = mark.Lines.Skip(1).Select(each => each.Text.Trim()).Where(text => text.Length > 0).Select(Shown.Briefly).ToList();
+        return below.Count == 0 ? $"{None}: nothing stands below the part's own line" : $"{None}: {string.Join(", ", below)} {(below.Count == 1 ? "is" : "are")} not four digits alone, and may name plant and lot too";
+    }
+
+    private static string? Line(MarkSighting? mark) => mark?.Lines.Skip(1).Select(each => each.Text.Trim()).FirstOrDefault(text => text.Length == 4 && text.All(char.IsAsciiDigit));
 }

@@ -53,6 +53,7 @@ public sealed record NameView(ValueList<SpotRow> Spots)
             settled == Settled.Open && best >= 0 ? answer.Joint.P[best] : answer.P,
             answer.Grade,
             MarkDate.Of(mark),
+            MarkDate.Why(mark),
             answer.Decisions.Count > 0);
     }
 }

@@ -14,12 +14,12 @@ public static class DiagramDrawing
     private const double ArrowLength = 7;
     private const double ArrowHalf = 3.5;
 
-    /// <summary>The supply: sources on the left, loads on the right; null where there is nothing to draw.</summary>
-    public static DrawnDiagram? Supply(SupplyTree tree)
+    /// <summary>The supply: sources on the left, loads on the right; null where there is nothing to draw. <paramref name="part"/> names the part at a spot, empty where it is not known; default: none is named.</summary>
+    public static DrawnDiagram? Supply(SupplyTree tree, Func<string, string>? part = null)
     {
         Guard.NotNull(tree);
         if (tree.Nodes.Count == 0) return null;
-        var boxes = tree.Nodes.Select(node => new DiagramBox(node.Name, Words(node.Name, node.Role, node.V is { } v ? DiagramSentences.Measured(v) : ""), "diagram-box " + node.Sort.ToString().ToLowerInvariant()));
+        var boxes = tree.Nodes.Select(node => new DiagramBox(node.Name, Words(node.Name, part?.Invoke(node.Name) ?? "", node.Role, node.V is { } v ? DiagramSentences.Measured(v) : ""), "diagram-box " + node.Sort.ToString().ToLowerInvariant()));
         var links = tree.Feeds.Select(feed => new DiagramLink(feed.From, feed.To, DiagramSentences.Rail(feed), feed.Guess ? "diagram-line supply guess" : "diagram-line supply", true));
         return Draw([.. boxes], [.. links], DiagramSentences.Of(tree));
     }

@@ -17,7 +17,7 @@ public static class DossierDiagrams
         string Part(string spot) => model.Value("part:" + spot) is { Missing: null, Name: { } name } ? name : "";
         var tree = SupplyTree.Of(view);
         List<DossierDiagram> found = [];
-        if (DiagramDrawing.Supply(tree) is { } supply) found.Add(new("supply", "Supply", supply, tree.Remarks));
+        if (DiagramDrawing.Supply(tree, Part) is { } supply) found.Add(new("supply", "Supply", supply, tree.Remarks));
         if (DiagramDrawing.Blocks(BlockDiagram.Of(view, Part)) is { } blocks) found.Add(new("blocks", "Blocks", blocks, []));
         return [.. found];
     }

@@ -24,7 +24,7 @@ public static class DossierPicture
         if (!header.TryValue(out var found)) return Outcome<PictureToLabel>.Failed(header.Faults);
         var title = words.Title.Length > 0 ? words.Title : opened.Select(dossier => dossier.Title).LastOrDefault(text => text.Length > 0) ?? view.Dossier;
         var notice = words.Notice.Length > 0 ? words.Notice : opened.Select(dossier => dossier.Notice).LastOrDefault(text => text.Length > 0) ?? "";
-        return new PictureToLabel(path, name, [.. Spots(view, model, sha256)], Scale(model, sha256, found), words with { Title = title, Notice = notice });
+        return new PictureToLabel(path, name, [.. Spots(view, model, sha256)], Scale(model, sha256, found.Frame), words with { Title = title, Notice = notice });
     }
 
     /// <summary>Everything pointed at in the picture, in the order of pointing; a box by its middle.</summary>
@@ -35,13 +35,25 @@ public static class DossierPicture
             .Where(spot => spot.Middle is not null).Select(spot => new PictureSpot(spot.Spot, spot.Middle!.Value, spot.Role)),
     ];
 
-    /// <summary>The scale along the middle of the picture, where a bar would lie; null where no length is known.</summary>
-    public static BarScale? Scale(DossierModel model, string sha256, PictureHeader header)
+    /// <summary>
+    /// The scale along the middle of the picture, where a bar would lie, as the bench has it: by its own known lengths, by those of the
+    /// picture it was made of, or by the board it lies on; null where no length is known.
+    /// </summary>
+    public static BarScale? Scale(DossierModel model, string sha256, PictureFrame frame)
     {
+        var (from, to) = (new PicturePoint(frame.Width * 0.25, frame.Height * 0.5), new PicturePoint(frame.Width * 0.75, frame.Height * 0.5));
         var references = model.Scale(sha256).References;
-        if (references.Count == 0) return null;
-        var fit = ScaleFit.To([.. references.Select(reference => reference.Value.Reference)], header.Frame, MeasureJob.DefaultClickPx, null);
-        var (pxPerMm, relative) = fit.Along(new(header.Width * 0.25, header.Height * 0.5), new PicturePoint(header.Width * 0.75, header.Height * 0.5), 0);
+        if (references.Count == 0)
+        {
+            if (!model.Measures(sha256)) return null;
+            var chord = model.Board(sha256)!.Laid.Length(sha256, from, to, 0);
+            return new(from.DistanceTo(to) / chord.Mm, chord.ShareU / chord.Mm, ByBoard: true);
+        }
+
+        // A length that reaches out of the picture cannot be fitted; it is told beside each measured one.
+        var usable = references.Select(reference => reference.Value.Reference).Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To)).ToList();
+        if (usable.Count == 0) return null;
+        var (pxPerMm, relative) = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null).Along(from, to, 0);
         return new(pxPerMm, relative);
     }
 }

@@ -115,7 +115,7 @@ public sealed class LabelledPicture
         return new(
             sheet,
             LabelledSentences.Alternative(title, inside.Count, bar is { } drawn ? BarLength.Words(drawn.Mm) : ""),
-            string.Join("\n", new[] { LabelText.Clean(words.Notice), string.Join("; ", said), bar is null ? LabelledSentences.NoScale() : Doubtful(scale) ? LabelledSentences.ScaleDoubt(scale!.RelativeU) : "", credit }.Where(text => text.Length > 0)),
+            string.Join("\n", new[] { LabelText.Clean(words.Notice), string.Join("; ", said), bar is null ? LabelledSentences.NoScale() : LabelledSentences.ScaleWords(scale), credit }.Where(text => text.Length > 0)),
             layout,
             remarks);
     }
@@ -149,12 +149,9 @@ public sealed class LabelledPicture
         sheet.Box(x + drawn.Px - (size * 0.16), line - (size * 0.5), size * 0.16, size, White);
         var words = BarLength.Words(drawn.Mm);
         sheet.Words(words, x, line + (size * 0.95), size, White, 0.15);
-        if (!Doubtful(scale)) return;
-        sheet.Words(LabelledSentences.ScaleDoubt(scale!.RelativeU), x + ((LetterShapes.Width(words) + 1) * size), line + (size * (1.95 - SmallWords)), size * SmallWords, Amber, 0.13);
+        if (LabelledSentences.ScaleWords(scale) is not { Length: > 0 } doubt) return;
+        sheet.Words(doubt, x + ((LetterShapes.Width(words) + 1) * size), line + (size * (1.95 - SmallWords)), size * SmallWords, scale!.Doubtful ? Amber : Soft, 0.13);
     }
-
-    // One per cent is what the eye can tell along a bar; less doubt needs no words.
-    private static bool Doubtful(BarScale? scale) => scale is { RelativeU: > 0.01 };
 
     private static void Leader(DrawnSheet sheet, LabelPlace place, double left, double top, double size)
     {

@@ -17,8 +17,16 @@ public static class LabelledSentences
     /// <summary>A scale by which a bar would be no length at all.</summary>
     public static string NoBar() => "The picture's scale is not a usable number, so it has no scale bar.";
 
-    /// <summary>Under the bar, when the scale itself is in doubt.</summary>
-    public static string ScaleDoubt(double relativeU) => string.Create(CultureInfo.InvariantCulture, $"scale known to ± {(relativeU * 100 < 9.5 ? Math.Round(relativeU * 100, 1) : Math.Round(relativeU * 100)):0.#} %");
+    /// <summary>Beside the bar: that the scale is the board's, and how well it is known where the eye could tell; empty where there is nothing to say.</summary>
+    public static string ScaleWords(BarScale? scale) => scale switch
+    {
+        { Doubtful: true } => (scale.ByBoard ? "scale by the board, known to " : "scale known to ") + Doubt(scale.RelativeU),
+        { ByBoard: true } => "scale by the board",
+        _ => "",
+    };
+
+    /// <summary>A relative doubt, "± 2.4 %".</summary>
+    public static string Doubt(double relativeU) => string.Create(CultureInfo.InvariantCulture, $"± {(relativeU * 100 < 9.5 ? Math.Round(relativeU * 100, 1) : Math.Round(relativeU * 100)):0.#} %");
 
     /// <summary>Instead of the bar.</summary>
     public static string NoScale() => "no scale known";

@@ -73,6 +73,11 @@ public sealed class NamePageTests : RoomContext
         Assert.StartsWith("2119: 2021-W19 (", MarkDate.Of(Mark("RV3028", "2119")), StringComparison.Ordinal);
         Assert.Equal("", MarkDate.Of(Mark("7400")));
         Assert.Equal("", MarkDate.Of(Mark("A", "21?9")));
+        Assert.Equal("", MarkDate.Why(Mark("RV3028", "2119")));
+        // There is no week 75 (ISO 8601), nor a month 75, 54 or 99.
+        Assert.Equal("no date code read: 2102JK is not four digits alone, and may name plant and lot too", MarkDate.Why(Mark("N52832", "2102JK")));
+        Assert.Equal("no date code read: nothing stands below the part's own line", MarkDate.Why(Mark("7400")));
+        Assert.StartsWith("no date code read: '7599' has no reading as a date.", MarkDate.Why(Mark("A", "7599")), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -91,6 +91,33 @@ public sealed partial class ReportSectionsTests : IDisposable
         Assert.Contains(Rows("circuit"), row => row.StartsWith("GND GND, U1.13 touched:", StringComparison.Ordinal));
     }
 
+    // What does not connect is worth as much as what does, and so are ohms and volts (common practice, no source).
+    [Fact]
+    public void What_does_not_connect_and_what_was_read_stands_beside_the_nets_and_none_of_it_is_lost()
+    {
+        bench.Set("d", "D",
+            """{"kind":"touch","a":"U1.4","b":"C1.1","beep":false}""", """{"kind":"touch","a":"U1.4","b":"J1.2","beep":false}""", """{"kind":"touch","a":"U1.4","b":"J1.3","open":true}""",
+            """{"kind":"touch","a":"R1.1","b":"R1.2","ohms":2200,"u_ohm":22}""", """{"kind":"touch","a":"U4.1","b":"GND","volts":1.8,"u_v":0.02}""");
+        var rows = Rows("circuit");
+        Assert.Contains(rows, row => row == "U1.4 C1.1, J1.2 no beep 1 2");
+        Assert.Contains(rows, row => row == "U1.4 J1.3 open 1");
+        Assert.Contains(rows, row => row == "R1.1 R1.2 2.200 ± 0.022 kΩ 1");
+        Assert.Contains(rows, row => row == "U4.1 GND 1.800 ± 0.020 V 1");
+    }
+
+    [Fact]
+    public void The_first_section_with_grades_says_what_they_mean_and_its_questions_have_their_next_move()
+    {
+        Assert.Contains("A grade says how well a thing is known: E0 guess, E1 looks like, E2 one line of evidence", Plain(Section("questions")), StringComparison.Ordinal);
+        Assert.DoesNotContain("A grade says", Plain(Section("parts")), StringComparison.Ordinal);
+        bench.Set("d", "D", """{"kind":"reckon","reckoning":"R1","calculation":"capacity_from_energy","inputs":{"energy":"0.67 Wh ± 0.2","voltage":"3.7"}}""", """{"kind":"question","question":"Q3","text":"How much?","ties":["reckoning:R1"]}""");
+        // Answered, and still wide: the board says what would help, and so does the report.
+        Assert.Matches("^How much\\? Q3 .* mAh .*measure energy", Rows("questions").Single(row => row.StartsWith("How much?", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_cell_of_a_table_bears_its_heading_for_narrow_pages() => Assert.Contains("<td data-h=\"Net\">GND", Section("circuit"), StringComparison.Ordinal);
+
     [Fact]
     public void What_to_measure_next_is_a_table_with_minutes_and_risk()
     {

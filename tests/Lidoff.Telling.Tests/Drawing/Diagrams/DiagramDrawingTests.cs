@@ -25,6 +25,13 @@ public sealed class DiagramDrawingTests
             ends.Select(end => new DiagramLink($"U{end.Item1 + 1}", $"U{end.Item2 + 1}", end.Item3 == 0 ? "" : $"V{end.Item3}", "diagram-line supply", true)).ToList());
 
     [Fact]
+    public void A_box_of_the_supply_bears_the_part_that_sits_there_as_a_block_does()
+    {
+        Assert.Contains(">ZX52832<", DiagramDrawing.Supply(Chain, spot => spot == "U1" ? "ZX52832" : "")!.Drawing.Body, StringComparison.Ordinal);
+        Assert.DoesNotContain("ZX52832", DiagramDrawing.Supply(Chain)!.Drawing.Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Boxes_never_overlap_and_every_one_is_placed_inside_the_drawing() => Diagrams.Sample(
         diagram =>
         {

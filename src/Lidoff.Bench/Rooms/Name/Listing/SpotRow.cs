@@ -15,9 +15,10 @@ namespace Lidoff.Bench.Rooms.Name.Listing;
 /// <param name="P">Probability of the verdict; of the likeliest part while undecided.</param>
 /// <param name="Grade">How well it is known.</param>
 /// <param name="Date">The weeks its mark may stand for; may be empty.</param>
+/// <param name="NoDate">Why it stands for none.</param>
 /// <param name="Decided">True when a person settled something about it.</param>
 public sealed record SpotRow(
-    string Spot, string Role, SpotCrop? Crop, string Mark, string Elsewhere, Settled Settled, string Says, string Best, string Maker, double P, Grade Grade, string Date, bool Decided)
+    string Spot, string Role, SpotCrop? Crop, string Mark, string Elsewhere, Settled Settled, string Says, string Best, string Maker, double P, Grade Grade, string Date, string NoDate, bool Decided)
 {
     /// <summary>True when every word of a filter stands somewhere in the row.</summary>
     public bool Fits(string filter) => filter.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(word =>
