@@ -21,7 +21,7 @@ public static class PublishedText
     {
         foreach (var now in claim.Values)
         {
-            if (claim.Published?.Values.FirstOrDefault(each => each.Reference == now.Reference) is not { } then) continue;
+            if (claim.Published?.Values.FirstOrDefault(each => each.Reference == now.Reference) is not { } then || (then.Value is null && then.Text is null && now.Lost)) continue;
             if (now.Lost || then.Text != now.Text || !Nullable.Equals(then.Value, now.Value) || !Nullable.Equals(then.U, now.U)) yield return (now, Of(then, now));
         }
     }

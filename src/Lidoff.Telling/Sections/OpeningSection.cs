@@ -28,7 +28,7 @@ public sealed class OpeningSection : IReportSection
             blocks.Add(Table(
                 "Before it was opened",
                 ["State", "What it does", "Lights", "Buttons", "Current"],
-                states.Select((each, i) => new[] { each.Value.Name + (Earlier(each, states.Skip(i + 1)) ? " (earlier)" : ""), Joined(each.Value.Says, Lasts(each.Value)), each.Value.Lights, each.Value.Buttons, each.Value.Current }),
+                states.Select((each, i) => new[] { Joined(each.Value.Name, each.Specimen) + (Earlier(each, states.Skip(i + 1)) ? " (earlier)" : ""), Joined(each.Value.Says, Lasts(each.Value)), each.Value.Lights, each.Value.Buttons, each.Value.Current }),
                 4));
         }
 

@@ -17,7 +17,7 @@ internal static class ReportStyle
         .mark,code{font-family:ui-monospace,"DejaVu Sans Mono",monospace;font-size:.93em}
         .because{background:var(--card);border:1px solid var(--line);border-radius:10px;padding:.8rem 1rem;margin:.8rem 0}
         .because:target{border-color:var(--teal);box-shadow:0 0 0 2px var(--teal)}
-        .scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.94rem}caption{text-align:left;color:var(--soft);padding:.3rem 0}
+        .scroll{overflow-x:auto;margin:.8rem 0}table{border-collapse:collapse;width:100%;font-size:.94rem}caption{text-align:left;color:var(--soft);padding:.3rem 0}
         td,th{padding:.35rem .5rem;text-align:left;border-top:1px solid var(--line);vertical-align:top;overflow-wrap:normal}th{color:var(--soft);font-size:.85rem}td.n,th.n{text-align:right;white-space:nowrap}
         figure{margin:1rem 0}figure svg{display:block;max-width:100%;height:auto;max-height:80vh;background:var(--card);border:1px solid var(--line);border-radius:8px}figcaption{color:var(--soft);font-size:.94rem;padding:.3rem 0}
         .reference{stroke:#E8C547;stroke-width:3;fill:none;vector-effect:non-scaling-stroke}.reference-words{fill:#FFF3BF;stroke:#1D2430;stroke-width:.25em;paint-order:stroke;font-family:system-ui,"DejaVu Sans",sans-serif}
@@ -26,7 +26,7 @@ internal static class ReportStyle
         .margin{fill:#1D2430}.bar{stroke:#FFFFFF;stroke-width:5;vector-effect:non-scaling-stroke}.bar-ground{fill:#1D2430;fill-opacity:.72}.bar-words{fill:#FFFFFF;font-family:system-ui,"DejaVu Sans",sans-serif}
         .diagram-box{fill:var(--card);stroke:var(--ink);stroke-width:1.5}.diagram-box.source{stroke:var(--teal);stroke-width:3}.diagram-box.converter{stroke:var(--teal)}.diagram-box.bus,.diagram-box.rail{stroke-dasharray:2 3}
         .diagram-line{stroke:var(--ink);stroke-width:1.5;fill:none}.diagram-line.supply{stroke:var(--teal)}.diagram-line.bus{stroke-width:3}.diagram-line.guess{stroke-dasharray:6 5;stroke:var(--amber)}.diagram-name,.diagram-words,.diagram-label{fill:var(--ink);font-family:system-ui,"DejaVu Sans",sans-serif}.diagram-name{font-weight:600}.diagram-words,.diagram-label{fill:var(--soft)}
-        @media (max-width:40rem){.scroll{overflow-x:visible}table,tbody,tr,td,caption{display:block;width:auto}thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}tr{border-top:1px solid var(--line);padding:.35rem 0}td,td.n{border:0;padding:.1rem 0;text-align:left;white-space:normal;overflow-wrap:anywhere}td:empty{display:none}td::before{content:attr(data-h);display:block;color:var(--soft);font-size:.8rem}}
+        @media (max-width:40rem){.scroll{overflow-x:visible}table,tbody,tr,td,caption{display:block;width:auto}thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}tr{border-top:1px solid var(--line);padding:.35rem 0}td,td.n{border:0;padding:.1rem 0;text-align:left;white-space:normal;overflow-wrap:anywhere}td:empty{display:none}td::before{content:attr(data-h) ": ";color:var(--soft);font-size:.85rem}}
         @media print{body{max-width:none;background:#fff;color:#000}nav{display:none}.because{break-inside:avoid}}
 
         """;

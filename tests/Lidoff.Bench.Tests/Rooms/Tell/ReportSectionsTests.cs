@@ -70,9 +70,12 @@ public sealed partial class ReportSectionsTests : IDisposable
         bench.Set("d", "D",
             """{"kind":"reckon","reckoning":"R1","calculation":"discharge_time","inputs":{"capacity":"261 mAh ± 25","current":"10 µA"}}""",
             """{"kind":"claim","claim":"C1","text":"It runs {reckoning:R1}."}""",
-            """{"kind":"publish","claims":[{"claim":"C1","program":"x","values":[{"reference":"reckoning:R1","value":40012.3,"u":2511.7,"low":35900,"high":44200,"rests_on":[]}]}]}""");
+            """{"kind":"claim","claim":"C2","text":"U7 weighs {mass:U7}."}""",
+            """{"kind":"publish","claims":[{"claim":"C2","program":"x","values":[{"reference":"mass:U7","rests_on":[]}]},{"claim":"C1","program":"x","values":[{"reference":"reckoning:R1","value":40012.3,"u":2511.7,"low":35900,"high":44200,"rests_on":[]}]}]}""");
         var html = Plain(Section("what-it-says"));
         Assert.Matches(@"It runs \d+00 ± \d+00 h \(\d\.\d\d ± 0\.\d\d years\)", html);
+        // What was never measured was never told either.
+        Assert.Contains("U7 weighs unknown. [unsupported: something it leans on is gone or was never measured]", html, StringComparison.Ordinal);
         Assert.Matches(@"it left its interval; published as 40000 ± 2500 h \(4\.56 ± 0\.29 years\), now \d+00 ± \d+00 h \(\d\.\d\d ± 0\.\d\d years\)\]", html);
     }
 
