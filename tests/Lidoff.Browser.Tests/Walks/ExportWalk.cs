@@ -42,8 +42,8 @@ public sealed class ExportWalk(TheBrowser browser) : BrowserTest(browser)
         Assert.Equal("drop", bench.Stored("device-1", session => session.View.Live<FileAdded>().Single().Value.From));
         var (svgName, svg) = await TakeHome(window, "e");
         var (pngName, png) = await TakeHome(window, "Alt+e");
-        Assert.Matches("^device-1-[0-9a-f]{8}\\.svg$", svgName);
-        Assert.Matches("^device-1-[0-9a-f]{8}\\.png$", pngName);
+        Assert.Matches("^device-1-picture\\.svg$", svgName);
+        Assert.Matches("^device-1-picture\\.png$", pngName);
         var drawing = Read(svg);
         var (width, bar) = (Size(drawing), Bar(drawing));
         // 400 px of the picture were said to be 20 mm; a click is good to a pixel of the screen at either end.
