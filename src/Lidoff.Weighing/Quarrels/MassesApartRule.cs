@@ -17,11 +17,11 @@ public sealed class MassesApartRule : IQuarrelRule
     /// <inheritdoc/>
     public IEnumerable<Quarrel> Find(IDossierView view, DossierModel model)
     {
-        var sitting = new OneSitting(view);
+        var sitting = new Lazy<OneSitting>(() => new(view));
         var masses = view.Live<MassSighting>();
         foreach (var spot in masses.GroupBy(mass => mass.Value.Spot, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            foreach (var (a, b) in Apart.Pairs([.. spot]).Where(pair => Apart.Of(pair.First.Value.G, pair.First.Value.UG, pair.Second.Value.G, pair.Second.Value.UG) && sitting.Holds(pair.First, pair.Second)))
+            foreach (var (a, b) in Apart.Pairs([.. spot]).Where(pair => Apart.Of(pair.First.Value.G, pair.First.Value.UG, pair.Second.Value.G, pair.Second.Value.UG) && sitting.Value.Holds(pair.First, pair.Second)))
             {
                 var thing = spot.Key.Length > 0 ? spot.Key : Whole(a.Specimen.Length > 0 ? a.Specimen : b.Specimen);
                 yield return Told(thing, a.Id, a.Value.G, a.Value.UG, b.Id, b.Value.G, b.Value.UG);
@@ -31,7 +31,7 @@ public sealed class MassesApartRule : IQuarrelRule
         foreach (var stated in view.Newest<SpecimenSighting>(each => each.Specimen).Where(each => each.Value.MassG is not null))
         {
             var (g, u, name) = (stated.Value.MassG!.Value, stated.Value.UG, stated.Value.Specimen);
-            foreach (var mass in masses.Where(mass => mass.Value.Spot.Length == 0 && Apart.Of(g, u, mass.Value.G, mass.Value.UG) && sitting.Holds(stated, mass, name, mass.Specimen)))
+            foreach (var mass in masses.Where(mass => mass.Value.Spot.Length == 0 && Apart.Of(g, u, mass.Value.G, mass.Value.UG) && sitting.Value.Holds(stated, mass, name, mass.Specimen)))
             {
                 yield return Told(Whole(name), stated.Id, g, u, mass.Id, mass.Value.G, mass.Value.UG);
             }

@@ -7,7 +7,7 @@ namespace Lidoff.Weighing.Quarrels;
 
 /// <summary>
 /// Whether two sightings were made of one specimen as it lay there: what was cut, lifted out, heated or put together between them may have
-/// made both true, and so may another specimen.
+/// made both true, and so may another specimen. Rules make one when two sightings fight, so that a dossier in peace costs nothing.
 /// </summary>
 internal sealed class OneSitting
 {

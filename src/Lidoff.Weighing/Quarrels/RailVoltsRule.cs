@@ -16,8 +16,8 @@ public sealed class RailVoltsRule : IQuarrelRule
     /// <inheritdoc/>
     public IEnumerable<Quarrel> Find(IDossierView view, DossierModel model)
     {
-        if (!view.Live<RailDrawn>().Any(rail => rail.Value.V is not null)) yield break;
-        var sitting = new OneSitting(view, unnamedIsOne: true);
+        if (!view.Live<RailDrawn>().Any(rail => rail.Value.V is not null) || (!view.Live<TouchSighting>().Any(touch => touch.Value.Volts is not null) && !view.Live<SupplySighting>().Any(supply => supply.Value.Pin.Length > 0))) yield break;
+        var sitting = new Lazy<OneSitting>(() => new(view, unnamedIsOne: true));
         var points = new SupplyPoints(view);
         var read = view.Live<TouchSighting>().Where(touch => touch.Value.Volts is not null).Select(touch => (touch.Id, touch.Specimen, touch.Value.A, touch.Value.B, V: touch.Value.Volts!.Value, U: VoltsApartRule.Doubt(touch.Value)))
             .Concat(view.Live<SupplySighting>().Where(supply => supply.Value.Pin.Length > 0)
@@ -36,7 +36,7 @@ public sealed class RailVoltsRule : IQuarrelRule
                 $"read {a.Text} against {b.Text} once more with the device running, then take back the reading or settle the rail anew",
                 2);
 
-            bool Elsewhere(string other) => other.Length > 0 && specimen.Length > 0 && !sitting.Same(other, specimen);
+            bool Elsewhere(string other) => other.Length > 0 && specimen.Length > 0 && !sitting.Value.Same(other, specimen);
         }
     }
 }

@@ -16,10 +16,10 @@ public sealed class StatesApartRule : IQuarrelRule
     /// <inheritdoc/>
     public IEnumerable<Quarrel> Find(IDossierView view, DossierModel model)
     {
-        var sitting = new OneSitting(view);
+        var sitting = new Lazy<OneSitting>(() => new(view));
         foreach (var state in view.Live<StateSighting>().Where(each => each.Value.CurrentUa is not null).GroupBy(each => each.Value.Name, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            foreach (var (a, b) in Apart.Pairs([.. state]).Where(pair => Apart.Of(pair.First.Value.CurrentUa!.Value, Doubt(pair.First.Value), pair.Second.Value.CurrentUa!.Value, Doubt(pair.Second.Value)) && sitting.Holds(pair.First, pair.Second)))
+            foreach (var (a, b) in Apart.Pairs([.. state]).Where(pair => Apart.Of(pair.First.Value.CurrentUa!.Value, Doubt(pair.First.Value), pair.Second.Value.CurrentUa!.Value, Doubt(pair.Second.Value)) && sitting.Value.Holds(pair.First, pair.Second)))
             {
                 yield return new(
                     Name,

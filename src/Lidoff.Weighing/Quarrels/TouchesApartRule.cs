@@ -22,11 +22,11 @@ public sealed class TouchesApartRule : IQuarrelRule
     /// <inheritdoc/>
     public IEnumerable<Quarrel> Find(IDossierView view, DossierModel model)
     {
-        var sitting = new OneSitting(view, unnamedIsOne: true);
+        var sitting = new Lazy<OneSitting>(() => new(view, unnamedIsOne: true));
         var told = new Lazy<List<NetContradiction>>(() => [.. NetBook.Of(view).Contradictions.Where(each => each.Impossible)]);
         foreach (var pair in TouchPairs.Of(view))
         {
-            foreach (var (a, b) in Apart.Pairs(pair).Where(two => Fight(two.First.Value, two.Second.Value) && sitting.Holds(two.First, two.Second)))
+            foreach (var (a, b) in Apart.Pairs(pair).Where(two => Fight(two.First.Value, two.Second.Value) && sitting.Value.Holds(two.First, two.Second)))
             {
                 if (told.Value.Exists(each => each.Members.Contains(a.Id) && each.Members.Contains(b.Id))) continue;
                 yield return new(

@@ -18,14 +18,14 @@ public sealed class VoltsApartRule : IQuarrelRule
     /// <inheritdoc/>
     public IEnumerable<Quarrel> Find(IDossierView view, DossierModel model)
     {
-        var sitting = new OneSitting(view, unnamedIsOne: true);
+        var sitting = new Lazy<OneSitting>(() => new(view, unnamedIsOne: true));
         var points = new Lazy<SupplyPoints>(() => new(view));
         foreach (var pair in TouchPairs.Of(view))
         {
             foreach (var (a, b) in Apart.Pairs([.. pair.Where(touch => touch.Value.Volts is not null)]))
             {
                 var (one, other) = (TouchPairs.Volts(a.Value)!.Value, TouchPairs.Volts(b.Value)!.Value);
-                if (!Apart.Of(one, Doubt(a.Value), other, Doubt(b.Value)) || !sitting.Holds(a, b) || points.Value.StateExplains(a.Value.A, a.Value.B, one, other)) continue;
+                if (!Apart.Of(one, Doubt(a.Value), other, Doubt(b.Value)) || !sitting.Value.Holds(a, b) || points.Value.StateExplains(a.Value.A, a.Value.B, one, other)) continue;
                 // Both are said from the first one's red lead.
                 var second = a.Value.A == b.Value.A ? b.Value.Volts!.Value : -b.Value.Volts!.Value;
                 yield return new(

@@ -36,6 +36,14 @@ public sealed class OpeningQuarrelTests
         quarrels,
         Of("""{"kind":"mass","spot":"BT1","g":6.00,"u_g":0.01}""", FormattableString.Invariant($$"""{"kind":"mass","spot":"{{spot}}","g":{{g}},"u_g":0.01}""")).Count == 1);
 
+    // A scale that logs for an hour is one thing to settle and no hundred thousand.
+    [Fact]
+    public void A_log_of_readings_does_not_flood_the_drawer()
+    {
+        var log = Enumerable.Range(0, 400).Select(i => FormattableString.Invariant($$"""{"kind":"mass","spot":"BT1","g":{{6 + (i % 2)}},"u_g":0.01}"""));
+        Assert.InRange(Of([.. log]).Count, 1, 66);
+    }
+
     [Fact]
     public void A_whole_without_its_cell_weighs_less_and_another_specimen_weighs_what_it_likes()
     {
