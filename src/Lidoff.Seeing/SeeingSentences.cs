@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing;
@@ -94,6 +95,50 @@ public static class SeeingSentences
 
     /// <summary>Both ends at one place.</summary>
     public static string ZeroLength(string where) => $"“{where}” and its “to” are the same place, so there is no length between them.";
+
+    /// <summary>Too few known places.</summary>
+    public static string FewKnownPoints(int count) =>
+        $"{count} known place{(count == 1 ? "" : "s")} cannot tell a slant from a stretch: four are needed, no three of them on one line. For fewer, give the lengths between them as references.";
+
+    /// <summary>Known places on a line.</summary>
+    public static string KnownPointsOnALine() => "The known places lie on one line, or three of every four do: how the board leans across it stays open. Add one well away from it.";
+
+    /// <summary>One place known twice.</summary>
+    public static string KnownPointTwice(double x, double y) => $"The known place at ({Number(x, 1)}, {Number(y, 1)}) is given twice, in the picture or on the board.";
+
+    /// <summary>The same place twice running.</summary>
+    public static string SamePlaceTwice(string where) => $"“{where}” is the same place as the one before it.";
+
+    /// <summary>A ruler was read.</summary>
+    public static string RulerFound(int gaps, double tickMm, double pxPerMm) =>
+        $"The ruler shows {gaps} gaps of {Number(tickMm, 4)} mm between its lines: {Number(pxPerMm, 2)} px/mm.";
+
+    /// <summary>No ruler where one was pointed out.</summary>
+    public static string NoRuler() => "No evenly spaced lines were found there. Point along a row of at least eight of them, across their middles, and have the picture at hand.";
+
+    /// <summary>A ruler whose unit its lines do not tell.</summary>
+    public static string RulerUnitOpen(int gaps, double periodPx) =>
+        $"The ruler's {gaps + 1} lines lie {Number(periodPx, 2)} px apart, but no longer ones among them tell whether that is 1 mm, 0.5 mm or 1/16 in. Give tick_mm: 1, 0.5 or 1.5875.";
+
+    /// <summary>Places that make no such shape.</summary>
+    public static string NoShape(ShapeKind kind) => kind switch
+    {
+        ShapeKind.Circle => "The places lie on one line: no circle goes through them.",
+        ShapeKind.Pitch => "The places do not make a row: two of them are the same along it.",
+        _ => "The places make no such shape.",
+    };
+
+    /// <summary>A length was looked for where another shape was asked for.</summary>
+    public static string NotALength(ShapeKind kind) => $"This target is {(kind is ShapeKind.Angle or ShapeKind.Area ? "an" : "a")} {kind.ToString().ToLowerInvariant()}, not a length.";
+
+    /// <summary>A measured shape in words.</summary>
+    public static string Result(MeasuredShape shape)
+    {
+        var unit = shape.Kind switch { ShapeKind.Angle => "°", ShapeKind.Area => " mm²", _ => " mm" };
+        return $"{shape.Id}: {Number(shape.Value, 4)}{unit}, 90 % between {Number(shape.Low, 4)} and {Number(shape.High, 4)}{unit}"
+            + (shape.Kind == ShapeKind.Pitch ? $", over {shape.Gaps} gaps" : "")
+            + (shape.Snap is { } snap ? $"; a standard pitch of {Number(snap.Mm, 3)} mm ({Number(snap.LikelihoodRatio, 1)} to 1)" : "");
+    }
 
     /// <summary>A point beyond the picture.</summary>
     public static string OutsideFrame(string where, double x, double y, int width, int height) =>

@@ -1,5 +1,6 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -25,6 +26,22 @@ internal static class JobChecks
         var faults = new List<Fault>();
         Chord(faults, "", target.From, target.To, target.HeightMm, job, frame);
         return faults.Count == 0 ? target : Outcome<TargetLength>.Failed(faults);
+    }
+
+    /// <summary>Every fault of a shape's places.</summary>
+    public static List<Fault> Shape(TargetShape shape, MeasureJob job, PictureFrame frame)
+    {
+        var faults = new List<Fault>();
+        for (var i = 0; i < shape.Points.Count; i++)
+        {
+            var where = $"points[{i}]";
+            var point = shape.Points[i];
+            if (!frame.Holds(point)) faults.Add(new(where, $"a place within {frame.Width} × {frame.Height} pixels", SeeingSentences.OutsideFrame(where, point.X, point.Y, frame.Width, frame.Height)));
+            if (i > 0 && point == shape.Points[i - 1]) faults.Add(new(where, "another place than the one before", SeeingSentences.SamePlaceTwice(where)));
+        }
+
+        if (job.CameraDistanceMm is { } camera && shape.HeightMm >= camera) faults.Add(new("height_mm", "a height below the camera", SeeingSentences.AboveCamera("height_mm", shape.HeightMm, camera)));
+        return faults;
     }
 
     private static void Chord(List<Fault> faults, string where, PicturePoint from, PicturePoint to, double heightMm, MeasureJob job, PictureFrame frame)

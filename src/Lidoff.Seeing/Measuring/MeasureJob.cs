@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Rulers;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -11,8 +12,14 @@ public sealed record MeasureJob
     /// <summary>The picture's file as the job names it.</summary>
     public required string Image { get; init; }
 
-    /// <summary>Known lengths, at least one.</summary>
+    /// <summary>Known lengths, at least one where no places are known.</summary>
     public required IReadOnlyList<ReferenceLength> References { get; init; }
+
+    /// <summary>Places of the picture whose places on the board are known; none, or four and more.</summary>
+    public IReadOnlyList<KnownPoint> KnownPoints { get; init; } = [];
+
+    /// <summary>Rulers that lie in the picture and are still to be read.</summary>
+    public IReadOnlyList<AskedRuler> Rulers { get; init; } = [];
 
     /// <summary>What to measure, in the order asked; a target that cannot be measured holds its faults instead.</summary>
     public required IReadOnlyList<AskedTarget> Targets { get; init; }

@@ -3,6 +3,8 @@ using System.Text.Json;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Rulers;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -12,9 +14,13 @@ namespace Lidoff.Seeing.Measuring;
 /// </summary>
 public static class MeasureJobReader
 {
-    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target"];
+    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler"];
+    private static readonly string[] RulerKeys = ["from", "to", "tick_mm", "height_mm"];
+    private static readonly string[] PointKeys = ["at", "mm", "u_mm"];
     private static readonly string[] ReferenceKeys = ["from", "to", "length_mm", "u_mm", "height_mm"];
-    private static readonly string[] TargetKeys = ["id", "from", "to", "height_mm"];
+    private static readonly string[] TargetKeys = ["id", "from", "to", "height_mm", "kind", "points"];
+
+    private const int MostPlaces = 500;
 
     /// <summary>Reads a job.</summary>
     public static Outcome<MeasureJob> Read(ReadOnlySpan<byte> utf8) => StrictJson.Parse(utf8).Then(Read);
@@ -27,7 +33,11 @@ public static class MeasureJobReader
         var image = reader.Text("image");
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative) ?? MeasureJob.DefaultClickPx;
         var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
-        var references = reader.Inners("reference", least: 1).Select(Reference).ToList();
+        var points = reader.Has("points") ? reader.Inners("points", least: 1, most: KnownPoints.Most).Select(Known).ToList() : [];
+        if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
+        var rulers = reader.Has("ruler") ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
+        if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
+        var references = points.Count + rulers.Count > 0 && !reader.Has("reference") ? [] : reader.Inners("reference", least: 1).Select(Reference).ToList();
         if (reader.Raw("reference") is { ValueKind: JsonValueKind.Array } list) UnknownIn(list, "reference", ReferenceKeys, unknown);
         var targets = new List<AskedTarget>();
         if (reader.Raw("target") is { ValueKind: JsonValueKind.Array } asked && asked.GetArrayLength() > 0)
@@ -42,7 +52,7 @@ public static class MeasureJobReader
 
         return reader.Done(() => new MeasureJob
         {
-            Image = image, References = references, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
+            Image = image, References = references, KnownPoints = points, Rulers = rulers, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
         });
     }
 
@@ -57,8 +67,28 @@ public static class MeasureJobReader
     {
         var reader = new PayloadReader(item);
         var id = reader.Text("id");
+        if (reader.Has("kind") || reader.Has("points")) return Shape(reader, id, at);
         var target = new TargetLength(id, Point(reader, "from"), Point(reader, "to"), reader.OptionalNumber("height_mm") ?? 0);
         return new(id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture), reader.Done(() => target));
+    }
+
+    private static AskedTarget Shape(PayloadReader reader, string id, int at)
+    {
+        var kind = reader.OneOf("kind", ("circle", ShapeKind.Circle), ("pitch", ShapeKind.Pitch), ("angle", ShapeKind.Angle), ("area", ShapeKind.Area));
+        var points = reader.Points("points", least: 3, most: kind == ShapeKind.Angle ? 3 : MostPlaces).Select(point => new PicturePoint(point.X, point.Y)).ToList();
+        var shape = new TargetShape(id, kind, points, reader.OptionalNumber("height_mm") ?? 0);
+        var read = reader.Done(() => shape);
+        var name = id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture);
+        return read.Ok ? AskedTarget.Of(shape) : new(name, Outcome<TargetLength>.Failed(read.Faults));
+    }
+
+    private static AskedRuler Ruler(PayloadReader reader) => new(
+        Point(reader, "from"), Point(reader, "to"), reader.OptionalNumber("tick_mm", NumberRange.Positive), reader.OptionalNumber("height_mm") ?? 0);
+
+    private static KnownPoint Known(PayloadReader reader)
+    {
+        var (x, y) = reader.Pair("mm");
+        return new(Point(reader, "at"), x, y, reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? 0);
     }
 
     private static PicturePoint Point(PayloadReader reader, string key)

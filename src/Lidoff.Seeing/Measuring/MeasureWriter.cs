@@ -1,5 +1,7 @@
 using System.Text.Json;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Shapes;
+using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -13,7 +15,8 @@ public static class MeasureWriter
         foreach (var target in targets)
         {
             json.WriteStartObject();
-            if (target.Length.TryValue(out var length)) Length(json, length);
+            if (target.Shape is { } shape) Shape(json, shape);
+            else if (target.Length.TryValue(out var length)) Length(json, length);
             else Faults(json, target.Id, target.Length.Faults);
             json.WriteEndObject();
         }
@@ -30,21 +33,49 @@ public static class MeasureWriter
         json.WriteNumberValue(length.LowMm);
         json.WriteNumberValue(length.HighMm);
         json.WriteEndArray();
-        if (length.Snap is null)
+        Snap(json, length.Snap);
+        Warnings(json, length.Warnings);
+    }
+
+    private static void Shape(Utf8JsonWriter json, MeasuredShape shape)
+    {
+        var unit = shape.Kind switch { ShapeKind.Angle => "deg", ShapeKind.Area => "mm2", _ => "mm" };
+        json.WriteString("id", shape.Id);
+        json.WriteString("kind", shape.Kind switch { ShapeKind.Circle => "circle", ShapeKind.Pitch => "pitch", ShapeKind.Angle => "angle", _ => "area" });
+        json.WriteNumber("value_" + unit, shape.Value);
+        json.WriteNumber("u_" + unit, shape.U);
+        json.WriteStartArray("interval90_" + unit);
+        json.WriteNumberValue(shape.Low);
+        json.WriteNumberValue(shape.High);
+        json.WriteEndArray();
+        if (shape.Kind == ShapeKind.Pitch)
         {
-            json.WriteNull("snap");
-        }
-        else
-        {
-            json.WriteStartObject("snap");
-            json.WriteNumber("mm", length.Snap.Mm);
-            json.WriteString("kind", length.Snap.Kind);
-            json.WriteNumber("likelihood_ratio", length.Snap.LikelihoodRatio);
-            json.WriteEndObject();
+            json.WriteNumber("gaps", shape.Gaps);
+            Snap(json, shape.Snap);
         }
 
+        Warnings(json, shape.Warnings);
+    }
+
+    private static void Snap(Utf8JsonWriter json, StandardSnap? snap)
+    {
+        if (snap is null)
+        {
+            json.WriteNull("snap");
+            return;
+        }
+
+        json.WriteStartObject("snap");
+        json.WriteNumber("mm", snap.Mm);
+        json.WriteString("kind", snap.Kind);
+        json.WriteNumber("likelihood_ratio", snap.LikelihoodRatio);
+        json.WriteEndObject();
+    }
+
+    private static void Warnings(Utf8JsonWriter json, IReadOnlyList<MeasureWarning> warnings)
+    {
         json.WriteStartArray("warnings");
-        foreach (var warning in length.Warnings)
+        foreach (var warning in warnings)
         {
             json.WriteStartObject();
             json.WriteString("code", warning.Code);

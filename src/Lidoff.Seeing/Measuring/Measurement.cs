@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Seeing.Measuring;
@@ -26,12 +27,30 @@ public static class Measurement
         Guard.NotNull(job);
         Guard.NotNull(frame);
         var faults = JobChecks.References(job, frame);
+        faults.AddRange(KnownPoints.Check(job.KnownPoints, frame));
         if (faults.Count > 0) return Outcome<IReadOnlyList<MeasuredTarget>>.Failed(faults);
-        var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Length.Then(length => JobChecks.Target(length, job, frame)))).ToList();
-        var scale = ScaleFit.To(job.References, frame, job.ClickPx, job.CameraDistanceMm, look?.Slant);
-        MeasuredTarget[] measured = [.. targets.Select(target => new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame, look))))];
+        var targets = job.Targets.Select(target => new AskedTarget(target.Id, target.Shape is null ? target.Length.Then(length => JobChecks.Target(length, job, frame)) : target.Length, target.Shape)).ToList();
+        if (look is not null) (job, targets) = Doubted(job, targets, look);
+        IReadOnlyList<ReferenceLength> references = [.. job.References, .. KnownPoints.Lengths(job.KnownPoints, job.ClickPx)];
+        var scale = ScaleFit.To(references, frame, job.ClickPx, job.CameraDistanceMm, look?.Slant);
+        MeasuredTarget[] measured = [.. targets.Select(target => target.Shape is null
+            ? new MeasuredTarget(target.Id, target.Length.Then(length => Measure(length, scale, frame, look)))
+            : Shaped(target.Shape, job, scale, frame, look))];
         return measured;
     }
+
+    private static MeasuredTarget Shaped(TargetShape shape, MeasureJob job, ScaleFit scale, PictureFrame frame, PictureLook? look)
+    {
+        var measured = ShapeMeasurement.Run(shape, scale, job, frame, chord => Warnings(chord, scale, frame, look, NormalMixture.Quantile(scale.Length(chord), 0.5)));
+        return measured.Ok ? MeasuredTarget.Of(measured.Value) : new(shape.Id, Outcome<MeasuredLength>.Failed(measured.Faults));
+    }
+
+    /// <summary>Ends on wide edges carry that width besides their click.</summary>
+    private static (MeasureJob Job, List<AskedTarget> Targets) Doubted(MeasureJob job, List<AskedTarget> targets, PictureLook look) => (
+        job with { References = [.. job.References.Select(reference => reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })] },
+        [.. targets.Select(target => target.Length.Ok && target.Shape is null
+            ? target with { Length = target.Length.Then<TargetLength>(length => length with { ClickPx = look.Click(length.From, length.To, length.ClickPx ?? job.ClickPx) }) }
+            : target)]);
 
     private static MeasuredLength Measure(TargetLength target, ScaleFit scale, PictureFrame frame, PictureLook? look)
     {

@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Cameras;
 using Lidoff.Seeing.Measuring.Edges;
@@ -40,11 +41,22 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
         }
     }
 
+    /// <summary>The picture that was looked at.</summary>
+    internal GreyPicture? Grey { get; init; }
+
+    /// <summary>Standard uncertainty of both ends of a length, px: the click's, and what the edges they were clicked on are wider than sharp ones.</summary>
+    internal double Click(PicturePoint from, PicturePoint to, double clickPx)
+    {
+        if (Grey is null) return clickPx;
+        var (a, b) = (EdgeWidth.Doubt(Grey, from, to, clickPx), EdgeWidth.Doubt(Grey, to, from, clickPx));
+        return Math.Sqrt((clickPx * clickPx) + (((a * a) + (b * b)) / 2));
+    }
+
     /// <summary>Looks at a picture that is in memory.</summary>
     internal static PictureLook Of(GreyPicture grey)
     {
         var slant = BoardLines.Read(EdgeSegments.Find(grey, LeastLength), grey.Width, grey.Height);
         var (gain, letters) = MirroredWords.Weigh(grey, slant?.Turn ?? 0);
-        return new(slant, letters >= LeastLetters && gain > LeastGain && gain > LeastGainEach * letters);
+        return new(slant, letters >= LeastLetters && gain > LeastGain && gain > LeastGainEach * letters) { Grey = grey };
     }
 }

@@ -2,6 +2,7 @@ using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Cameras;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -174,8 +175,53 @@ public sealed class ScaleFit
     /// <summary>The target's length as a mixture of normals over poses: weight, mean and standard deviation, mm.</summary>
     internal IReadOnlyList<(double Weight, double Mean, double Sd)> Length(TargetLength target)
     {
-        var own = 2 * Square(clickPx / target.From.DistanceTo(target.To));
+        var own = 2 * Square((target.ClickPx ?? clickPx) / target.From.DistanceTo(target.To));
         return [.. Mixture(target.From, target.To, target.HeightMm).Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))];
+    }
+
+    /// <summary>A shape as a mixture of normals over poses, in mm, mm² or degrees; empty where its places have none under any pose.</summary>
+    internal IReadOnlyList<(double Weight, double Mean, double Sd)> Shape(TargetShape target)
+    {
+        var half = Math.Max(frame.Width, frame.Height) / 2.0;
+        (double X, double Y)[] seen = [.. target.Points.Select(point => ((point.X - (frame.Width / 2.0)) / half, (point.Y - (frame.Height / 2.0)) / half))];
+        var power = ShapeValue.Power(target.Kind);
+        var clicks = double.NaN;
+        var parts = new List<(double Weight, double Mean, double Sd)>();
+        foreach (var pose in fit.Poses.OrderByDescending(pose => pose.Weight))
+        {
+            var perHeight = pose.Pose.PerHeight;
+            var down = pose.DistanceMm - (target.HeightMm * perHeight);
+            (double X, double Y)[] at = [.. seen.Select(place => pose.Pose.OnBoard(place.X, place.Y, pose.Focal))];
+            var value = ShapeValue.Of(target.Kind, at);
+            if (!double.IsFinite(value) || down <= 0) continue;
+            // The clicks' part, first order, is that of the likeliest pose; poses differ in it by less than it matters.
+            var scale = power switch { 0 => 1, 1 => down, _ => down * down };
+            if (double.IsNaN(clicks)) clicks = scale * Clicks(target.Kind, at, clickPx / half / pose.Focal);
+            var height = HeightSpread * (target.HeightMm - ReferenceHeightMm) * perHeight / down;
+            var relative = power * Math.Sqrt(Square(pose.UMm / down) + Square(height));
+            parts.Add((pose.Weight, value * scale, Math.Sqrt(Square(clicks) + Square(value * scale * relative))));
+        }
+
+        var kept = parts.Sum(part => part.Weight);
+        return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
+    }
+
+    private static double Clicks(ShapeKind kind, (double X, double Y)[] at, double click)
+    {
+        var step = Math.Max(click, 1e-9) * 1e-2;
+        var (value, sum) = (ShapeValue.Of(kind, at), 0.0);
+        for (var i = 0; i < at.Length; i++)
+        {
+            var here = at[i];
+            at[i] = (here.X + step, here.Y);
+            var right = (ShapeValue.Of(kind, at) - value) / step;
+            at[i] = (here.X, here.Y + step);
+            var under = (ShapeValue.Of(kind, at) - value) / step;
+            at[i] = here;
+            if (double.IsFinite(right) && double.IsFinite(under)) sum += (right * right) + (under * under);
+        }
+
+        return click * Math.Sqrt(sum);
     }
 
     private List<(double Weight, double Mm, double RelativeU)> Mixture(PicturePoint from, PicturePoint to, double heightMm)

@@ -7,4 +7,5 @@ namespace Lidoff.Seeing.Measuring;
 /// <param name="From">One end.</param>
 /// <param name="To">The other end, at another place.</param>
 /// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
-public sealed record TargetLength(string Id, PicturePoint From, PicturePoint To, double HeightMm = 0);
+/// <param name="ClickPx">Standard uncertainty of each of its clicked ends, px, zero or more; null for that of the job.</param>
+public sealed record TargetLength(string Id, PicturePoint From, PicturePoint To, double HeightMm = 0, double? ClickPx = null);

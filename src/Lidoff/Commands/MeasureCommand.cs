@@ -2,6 +2,7 @@ using System.CommandLine;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Talking;
 
@@ -38,11 +39,14 @@ public sealed class MeasureCommand : ILidoffCommand
         // A picture that breaks off still has its size and its clicked places: said, and measured by them alone.
         var look = PictureLook.At(ImagePath(job.Image, path, seat), job.Image, header.Value);
         if (!look.Ok) seat.Talk.SayFaults(look.Faults);
-        var measured = Measurement.Run(job, header.Value.Frame, look.Ok ? look.Value : null);
+        var ruled = RulerReferences.Add(job, look.Ok ? look.Value : null, header.Value.Frame);
+        if (!ruled.Ok) return Refused(seat, ruled.Faults);
+        foreach (var says in ruled.Value.Says) seat.Talk.Say(says);
+        var measured = Measurement.Run(ruled.Value.Job, header.Value.Frame, look.Ok ? look.Value : null);
         if (!measured.Ok) return Refused(seat, measured.Faults);
         if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
         else foreach (var target in measured.Value) Show(target, seat);
-        return measured.Value.All(target => target.Length.Ok) ? ExitCodes.Done : ExitCodes.Look;
+        return measured.Value.All(target => target.Ok) ? ExitCodes.Done : ExitCodes.Look;
     }
 
     /// <summary>A relative name starts from the job file's folder, or, where nothing lies there, from the folder one works in.</summary>
@@ -56,6 +60,13 @@ public sealed class MeasureCommand : ILidoffCommand
 
     private static void Show(MeasuredTarget target, Seat seat)
     {
+        if (target.Shape is { } shape)
+        {
+            seat.Talk.Line(SeeingSentences.Result(shape));
+            foreach (var warning in shape.Warnings) seat.Talk.Line("  " + warning.Say);
+            return;
+        }
+
         if (!target.Length.TryValue(out var length))
         {
             foreach (var fault in target.Length.Faults) seat.Talk.Line($"{target.Id}: {fault.Say}");

@@ -48,6 +48,17 @@ internal readonly record struct CameraPose(double Right, double Down, double Log
         return Math.Sqrt((dx * dx) + (dy * dy) + (dz * dz));
     }
 
+    /// <summary>A place of the picture, in half long sides from its middle, as a place on the board one unit away, in two axes of the board at a right angle.</summary>
+    public (double X, double Y) OnBoard(double x, double y, double focal)
+    {
+        var (px, py, pz) = Place(x, y, focal);
+        // First axis (1, 0, Right) normed; second at a right angle to it and to the normal (−Right, −Down, 1).
+        var (first, normal) = (Math.Sqrt(1 + (Right * Right)), PerHeight);
+        var along = (px + (Right * pz)) / first;
+        var across = ((-Right * Down * px) + ((1 + (Right * Right)) * py) + (Down * pz)) / (first * normal);
+        return (along, across);
+    }
+
     private (double X, double Y, double Z) Place(double x, double y, double focal)
     {
         (x, y) = (x * (1 - (Aspect / 2)), y * (1 + (Aspect / 2)));

@@ -1,0 +1,15 @@
+using Lidoff.Evidence.Pictures;
+
+namespace Lidoff.Seeing.Measuring.Rulers;
+
+/// <summary>A row of evenly spaced lines found in a picture.</summary>
+/// <param name="First">Place of the first line, px.</param>
+/// <param name="Last">Place of the last line, px.</param>
+/// <param name="Gaps">Gaps between them.</param>
+/// <param name="EndPx">Standard uncertainty of each of both ends, px, by the scatter of all lines.</param>
+/// <param name="LongEvery">Every how many lines a longer one stands: several numbers on most rulers, none where no line stands out.</param>
+internal sealed record FoundRuler(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, IReadOnlyList<int> LongEvery)
+{
+    /// <summary>From one line to the next, px.</summary>
+    public double PeriodPx => First.DistanceTo(Last) / Gaps;
+}

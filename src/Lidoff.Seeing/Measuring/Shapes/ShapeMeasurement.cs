@@ -1,0 +1,50 @@
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Standards;
+
+namespace Lidoff.Seeing.Measuring.Shapes;
+
+/// <summary>Measures circles, pitches, angles and areas by a picture's scale.</summary>
+internal static class ShapeMeasurement
+{
+    private const int Decimals = 5;
+
+    /// <summary>The shape with its doubt, or the faults of its places.</summary>
+    /// <param name="target">What to find.</param>
+    /// <param name="scale">The picture's scale.</param>
+    /// <param name="job">The job it belongs to.</param>
+    /// <param name="frame">The picture.</param>
+    /// <param name="warn">Warnings of a chord of it, with its value in mm.</param>
+    public static Outcome<MeasuredShape> Run(TargetShape target, ScaleFit scale, MeasureJob job, PictureFrame frame, Func<TargetLength, IReadOnlyList<MeasureWarning>> warn)
+    {
+        var faults = JobChecks.Shape(target, job, frame);
+        if (faults.Count > 0) return Outcome<MeasuredShape>.Failed(faults);
+        var parts = scale.Shape(target);
+        (double X, double Y)[] seen = [.. target.Points.Select(point => (point.X, point.Y))];
+        if (parts.Count == 0 || !double.IsFinite(ShapeValue.Of(target.Kind, seen))) return new Fault("points", "places that make one", SeeingSentences.NoShape(target.Kind));
+        var value = NormalMixture.Quantile(parts, 0.5);
+        var u = Math.Sqrt(parts.Sum(part => part.Weight * ((part.Sd * part.Sd) + ((part.Mean - value) * (part.Mean - value)))));
+        var gaps = target.Kind == ShapeKind.Pitch ? ShapeValue.Comb(seen).Gaps : 0;
+        return new MeasuredShape(
+            target.Id,
+            target.Kind,
+            Math.Round(value, Decimals),
+            Math.Round(u, Decimals),
+            Math.Round(NormalMixture.Quantile(parts, 0.05), Decimals),
+            Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
+            gaps,
+            target.Kind == ShapeKind.Pitch ? StandardRank.Snap(value, u, StandardSizes.PitchSizes) : null,
+            warn(Longest(target)));
+    }
+
+    /// <summary>The two places furthest apart, whose chord shows what the camera does to the whole.</summary>
+    private static TargetLength Longest(TargetShape target)
+    {
+        var (from, to) = (target.Points[0], target.Points[1]);
+        foreach (var a in target.Points)
+        {
+            foreach (var b in target.Points) if (a.DistanceTo(b) > from.DistanceTo(to)) (from, to) = (a, b);
+        }
+
+        return new(target.Id, from, to, target.HeightMm);
+    }
+}

@@ -1,0 +1,10 @@
+using Lidoff.Evidence.Pictures;
+
+namespace Lidoff.Seeing.Measuring.Shapes;
+
+/// <summary>A circle, pitch, angle or area to find.</summary>
+/// <param name="Id">Name as the asker wrote it; hostile text.</param>
+/// <param name="Kind">What is asked for.</param>
+/// <param name="Points">Clicked places; three for an angle, three or more otherwise.</param>
+/// <param name="HeightMm">Height of all of them above the board, mm, positive towards the camera (default 0).</param>
+public sealed record TargetShape(string Id, ShapeKind Kind, IReadOnlyList<PicturePoint> Points, double HeightMm = 0);
