@@ -31,7 +31,7 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default 1)"),
         new("mm", "number", false, "the value an instrument gave, mm, instead of picture, from and to"),
-        new("u_mm", "number", false, "its standard uncertainty, mm (default 0.015, a calliper)"),
+        new("u_mm", "number", false, "its standard uncertainty, mm (default that of the instrument: calliper 0.015, micrometer 0.003, loupe 0.031, ruler 0.21)"),
         new("instrument", "text", false, "which instrument"),
     ];
 
@@ -45,8 +45,8 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         if (clicked && reader.Has("mm")) reader.Fail("mm", "left out when a picture with from and to is given: a length has one origin");
         if (clicked) return InPicture(reader, spot, what);
         var mm = reader.Number("mm", NumberRange.Positive);
-        var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? InstrumentLength.DefaultUMm;
         var instrument = reader.OptionalText("instrument", 100) ?? "";
+        var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? InstrumentErrors.For(instrument);
         return reader.Done(() => new LengthSighting(spot, what, null, new(mm, u, instrument)));
     }
 
