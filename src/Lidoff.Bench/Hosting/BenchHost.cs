@@ -67,6 +67,7 @@ public static class BenchHost
         app.MapFlat();
         app.MapDiagrams();
         app.MapUploads();
+        app.MapRecordings();
         // Browsers ask for it beside pages that name no icon, such as the report's preview.
         app.MapGet("/favicon.ico", () => Results.NoContent());
         app.MapReports();

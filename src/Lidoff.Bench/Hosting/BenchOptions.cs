@@ -34,6 +34,9 @@ public sealed record BenchOptions
     /// <summary>Watched folders. Default: a desk of its own, which watches nothing until it is told to.</summary>
     public WatchDesk? Watches { get; init; }
 
+    /// <summary>Recordings under way; null (default): none can be begun.</summary>
+    public RecordingDesk? Recordings { get; init; }
+
     /// <summary>Clock. Default: the system's.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
 

@@ -31,7 +31,8 @@ internal static class SafetyHeaders
         var live = host.Host is "127.0.0.1" or "localhost" && host.Port is { } port
             ? " ws://" + host.Host + ":" + port.ToString(System.Globalization.CultureInfo.InvariantCulture)
             : "";
-        return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'" + live
+        // Media: stored videos by their address, nothing else; a live camera and what is recorded of it need none.
+        return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; connect-src 'self'" + live
             + "; form-action 'self'; base-uri 'self'; frame-ancestors 'none'";
     }
 }

@@ -1,5 +1,6 @@
 // One file to the store by plain HTTP. Without side effects, since more than one script imports it.
-const token = () => document.querySelector('input[name="__RequestVerificationToken"]')?.value ?? '';
+/** What a form of this page proves itself with. */
+export const token = () => document.querySelector('input[name="__RequestVerificationToken"]')?.value ?? '';
 
 /** Sends one file; resolves to { fault } or { stored }. `say` hears how far it is, `stop` is given a way to break off. */
 export function send(address, file, fileName, from, say, stop) {

@@ -36,7 +36,7 @@ async function sendAll(form, files, from) {
     else {
       last = end.stored;
       // One thing of each file: that it is there already, that something is wrong with it, or that it was added.
-      if (last.already) lines.push({ text: `${last.already} `, link: 'Show it', to: last.kind.startsWith('image/') ? `/dossiers/${encodeURIComponent(last.dossier)}/see/${last.sha256}` : `/files/${last.sha256}` });
+      if (last.already) lines.push({ text: `${last.already} `, link: 'Show it', to: last.kind.startsWith('image/') || last.kind.startsWith('video/') ? `/dossiers/${encodeURIComponent(last.dossier)}/see/${last.kind.startsWith('video/') ? 'video/' : ''}${last.sha256}` : `/files/${last.sha256}` });
       else if (last.trouble) lines.push({ text: last.trouble });
       else count += 1;
       // The first file of an empty bench began a dossier; the others belong to it.
@@ -48,7 +48,7 @@ async function sendAll(form, files, from) {
   queue = null;
   tell([...lines, ...(count ? [{ text: `${count} added.` }] : [])]);
   target()?.reset();
-  if (then && last && clean) location.assign(then.replace('{dossier}', encodeURIComponent(last.dossier)).replace('{sha256}', last.sha256));
+  if (then && last && clean) location.assign(then.replace('/{sha256}', last.kind.startsWith('video/') ? '/video/{sha256}' : '/{sha256}').replace('{dossier}', encodeURIComponent(last.dossier)).replace('{sha256}', last.sha256));
 }
 
 document.addEventListener('click', (event) => { if (event.target.closest?.('[data-stop]')) abort(); });

@@ -31,6 +31,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("camera_distance_mm", "number", false, "distance from board to camera, mm"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default that of what is measured, 1)"),
+        new("carried_from", "text", false, "the picture of the same camera and zoom whose scale this is; its doubt holds what putting the zoom back adds"),
     ];
 
     /// <inheritdoc/>
@@ -44,6 +45,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         var height = reader.OptionalNumber("height_mm") ?? 0;
         var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative);
-        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height, click), camera));
+        var carried = reader.OptionalText("carried_from", 255) ?? "";
+        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height, click), camera, carried));
     }
 }

@@ -30,6 +30,10 @@ public sealed class EntryPayloads
         Take<SpotSighting>(view);
         Take<PictureSighting>(view);
         Take<ComposedSighting>(view);
+        Take<BurstSighting>(view);
+        Take<RecordingSighting>(view);
+        Take<MomentSighting>(view);
+        Take<StillSighting>(view);
         Take<ReckonBinding>(view);
         Take<IdentityDecision>(view);
         Take<SpecimensAlike>(view);

@@ -65,6 +65,8 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Taken
             return;
         }
 
+        // Where all it has was carried over from one picture, both are one line of evidence: they share that scale.
+        var carried = scale.References.Select(reference => reference.Value.CarriedFrom).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] && reads.Read(pictures, one) is { Found: true } from ? from.Sha256 : "";
         var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm);
         if (scale.References.Count == 0)
         {
@@ -84,14 +86,16 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Taken
         Take(
             Measurement.Run(job, size).Then(targets => targets[0].Length),
             [.. scale.References.Select(reference => reference.Id), picture.Added],
-            string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
+            carried.Length > 0
+                ? string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale carried over from {reads.Read(pictures, carried).Name}")
+                : string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
 
         void Take(Outcome<MeasuredLength> measured, ValueList<EntryId> leansOn, string how)
         {
             if (!measured.TryValue(out var length)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
             else readings.Add(new(
                 length.ValueMm, length.UMm, length.ScaleShare, length.LowMm, length.HighMm, picture.Sha256, picture.Name, sighting.Id, leansOn, how,
-                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0, scale.From));
+                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0, scale.From.Length > 0 ? scale.From : carried));
         }
     }
 

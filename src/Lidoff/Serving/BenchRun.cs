@@ -27,6 +27,9 @@ public static class BenchRun
         using var tiles = new WorkspaceTiles(workspace, jobs);
         using var data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace));
         using var watches = new WatchDesk(data, seat.Clock, workspace.Folder);
+        using var recordings = new RecordingDesk(data, Path.Combine(workspace.Folder, "recordings"), seat.Clock);
+        // What a start before this one was recording when it was killed is kept while the page comes up.
+        var recovering = Task.Run(recordings.Recover, stop);
         using var told = watches.Listen((_, each) => seat.Talk.Say(each.Say));
         if (watch is var (folder, dossier))
         {
@@ -40,6 +43,7 @@ public static class BenchRun
             Watches = watches,
             Tiles = tiles,
             PathOf = sha256 => workspace.Files.Has(sha256) ? workspace.Files.PathOf(sha256) : null,
+            Recordings = recordings,
             Jobs = jobs,
             Unguessable = RandomNumberGenerator.Fill,
             Program = "lidoff",
@@ -57,6 +61,7 @@ public static class BenchRun
 
         var ran = await BenchHost.Run(options, Ready, stop).ConfigureAwait(false);
         if (!ran.Ok && port is null) ran = await BenchHost.Run(options with { Port = 0 }, Ready, stop).ConfigureAwait(false);
+        await recovering.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         if (!ran.Ok) return Desk.Refuse(seat, ran.Faults);
         return ExitCodes.Stopped;
     }

@@ -46,7 +46,7 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
     /// <summary>A window on a bench.</summary>
     protected async Task<Window> Open(LiveBench bench, Look? look = null, bool camera = false)
     {
-        var window = await Window.Open(await browser.Get(camera), bench, look ?? Look.Wide, camera ? ["camera"] : []);
+        var window = await Window.Open(await browser.Get(camera), bench, look ?? Look.Wide, camera ? ["camera", "microphone"] : []);
         windows.Add(window);
         return window;
     }

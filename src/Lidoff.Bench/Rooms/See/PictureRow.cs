@@ -13,5 +13,7 @@ namespace Lidoff.Bench.Rooms.See;
 /// <param name="Side">Side of the board it shows; empty where nobody said.</param>
 /// <param name="Zoom">Its zoom tag; hostile text, may be empty.</param>
 /// <param name="Light">How it was lit; hostile text, may be empty.</param>
+/// <param name="Video">What it is in a few words where it is a video; empty for anything else.</param>
+/// <param name="Burst">Its place in a burst; null for none.</param>
 public sealed record PictureRow(
-    string FileName, string Sha256, string Kind, long Bytes, int? Width, int? Height, string Scale = "", string Trouble = "", int Spots = 0, string Side = "", string Zoom = "", string Light = "");
+    string FileName, string Sha256, string Kind, long Bytes, int? Width, int? Height, string Scale = "", string Trouble = "", int Spots = 0, string Side = "", string Zoom = "", string Light = "", string Video = "", BurstFrame? Burst = null);

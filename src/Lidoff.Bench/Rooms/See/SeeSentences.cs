@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Numbers.Failing;
 
@@ -84,6 +85,37 @@ public static class SeeSentences
 
     /// <summary>The tiles were not made: stopped by a person, or they could not be.</summary>
     public const string NoTiles = "Shown coarsely: its tiles were not made.";
+
+    /// <summary>Before the name of a picture whose scale is offered.</summary>
+    public const string SameZoom = "The same camera and zoom as";
+
+    /// <summary>A scale taken over, as the list of acts shows it.</summary>
+    public static string CarriedOver(string from) => "scale of " + Showing.Shown.Briefly(from);
+
+    /// <summary>When the microphone is asked for.</summary>
+    public const string Voice = "The microphone is asked for only when a recording with voice begins. A voice stays on this machine: reports leave recordings out.";
+
+    /// <summary>Beside a video.</summary>
+    public const string VoiceStays = "Videos and the voices in them stay on this machine; reports leave them out.";
+
+    /// <summary>Under a video.</summary>
+    public const string StillsAre = "A still is a picture like any other, and remembers its video and second.";
+
+    /// <summary>No moment yet.</summary>
+    public const string NoMoment = "None yet. K notes the one in view, while it is recorded or here.";
+
+    /// <summary>No still yet.</summary>
+    public const string NoStill = "None yet. Go to a frame and press T.";
+
+    /// <summary>The video is not here.</summary>
+    public const string NoVideo = "There is no such video in this dossier.";
+
+    /// <summary>A moment, as the list of acts shows it.</summary>
+    public static string MomentNoted(string video, double second, string spot) => string.Create(
+        CultureInfo.InvariantCulture, $"moment {second:0.0} s of {Showing.Shown.Briefly(video)}{(spot.Length > 0 ? ", " + Showing.Shown.Briefly(spot) : "")}");
+
+    /// <summary>The same, of one that stands already.</summary>
+    public static string MomentAt(double second) => string.Create(CultureInfo.InvariantCulture, $"the moment at {second:0.0} s");
 
     /// <summary>No scale.</summary>
     public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";

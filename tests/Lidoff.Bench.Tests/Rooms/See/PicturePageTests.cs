@@ -309,6 +309,65 @@ public sealed class PicturePageTests : RoomContext
         page.WaitForAssertion(() => Assert.Empty(page.FindAll("#landmark")), Patience);
     }
 
+    [Fact]
+    public void The_scale_of_the_same_camera_and_zoom_is_offered_taken_by_a_key_and_counts_as_the_same_line()
+    {
+        // As large as the board's picture, another one: 100 px are 5 mm there.
+        string[] lines = ["""{"kind":"picture","file":"SHA","zoom":"2x","camera":"cam"}""", """{"kind":"picture","file":"TWIN","zoom":"2x","camera":"cam"}""", """{"kind":"scale","picture":"TWIN","from":[10,20],"to":[110,20],"length_mm":5}""",
+            """{"kind":"length","spot":"U1","what":"width","picture":"TWIN","from":[0,0],"to":[100,0]}""", """{"kind":"length","spot":"U1","what":"width","picture":"SHA","from":[0,0],"to":[101,0]}"""];
+        var twin = Twin("<b>twin</b>.png");
+        var page = Page(out var sha256, [.. lines.Select(line => line.Replace("TWIN", twin, StringComparison.Ordinal))]);
+        Assert.Empty(Bench.View("d", dossier => dossier.Model.Scale(sha256).References.ToList())!);
+        page.WaitForAssertion(() => Assert.Contains("The same camera and zoom as <b>twin</b>.png: 20 px/mm", page.Find(".offer").TextContent, StringComparison.Ordinal), Patience);
+        On(page, ".offer button", e => e.Click());
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".offer")), Patience);
+        var taken = Stored<ScaleSighting>()[^1];
+        Assert.Equal((sha256, twin), (taken.Picture, taken.CarriedFrom));
+        Assert.Equal(5, taken.Reference.LengthMm, 0.001);
+        // A zoom ring put back is good to a hundredth at best.
+        Assert.InRange(taken.Reference.UMm / taken.Reference.LengthMm, 0.01, 0.03);
+        page.WaitForAssertion(() => Assert.Contains("Carried over", page.Find(".measured").TextContent, StringComparison.Ordinal), Patience);
+        // Two readings by one scale are one line of evidence, which is E2; two independent ones would be E3.
+        var readings = Bench.View("d", dossier => dossier.Model.Length("U1", "width").Readings.ToList())!;
+        Assert.Equal(["", twin], readings.Select(reading => reading.ScaleOf).Order(StringComparer.Ordinal));
+        Assert.Equal(Evidence.Grading.Grade.E2, Weighing.Modelling.CombinedLength.Of(readings).Grade);
+    }
+
+    [Theory]
+    [InlineData("""{"kind":"picture","file":"TWIN","zoom":"4x","camera":"cam"}""")]
+    [InlineData("""{"kind":"picture","file":"TWIN","zoom":"2x","camera":"phone"}""")]
+    [InlineData("""{"kind":"picture","file":"TWIN","zoom":"2x"}""")]
+    public void Another_zoom_or_camera_offers_nothing(string tags)
+    {
+        var twin = Twin("twin.png");
+        var page = Page(out _, """{"kind":"picture","file":"SHA","zoom":"2x","camera":"cam"}""", tags.Replace("TWIN", twin, StringComparison.Ordinal), $$"""{"kind":"scale","picture":"{{twin}}","from":[10,20],"to":[110,20],"length_mm":5}""");
+        Assert.Empty(page.FindAll(".offer"));
+    }
+
+    [Fact]
+    public void A_carried_scale_that_the_board_contradicts_is_said()
+    {
+        var twin = Twin("twin.png");
+        // The ring was turned: what lies 60 px apart there lies 69 px apart here, and the places of the holes are known in mm at 20 px/mm there.
+        (string Name, double X, double Y)[] holes = [("H1", 10, 10), ("H2", 70, 12), ("H3", 68, 50), ("H4", 12, 48), ("H5", 40, 30)];
+        var page = Page(out var sha256, [.. holes.SelectMany(hole => new[] { (twin, 1.0), ("SHA", 1.15) }.Select(each => FormattableString.Invariant($$"""{"kind":"landmark","landmark":"{{hole.Name}}","specimen":"A","picture":"{{each.Item1}}","point":[{{hole.X * each.Item2}},{{hole.Y * each.Item2}}]}"""))),
+            .. holes.Select(hole => FormattableString.Invariant($$"""{"kind":"landmark","landmark":"{{hole.Name}}","mm":[{{hole.X / 20}},{{hole.Y / 20}}],"u_mm":0.005}""")),
+            """{"kind":"picture","file":"SHA","specimen":"A","side":"top","zoom":"2x","camera":"cam"}""", $$"""{"kind":"picture","file":"{{twin}}","specimen":"A","side":"top","zoom":"2x","camera":"cam"}""",
+            $$"""{"kind":"scale","picture":"{{twin}}","specimen":"A","from":[0,20],"to":[100,20],"length_mm":5,"u_mm":0.005}"""]);
+        page.WaitForElement(".offer button", Patience);
+        On(page, ".offer button", e => e.Click());
+        page.WaitForAssertion(() => Assert.NotEmpty(Bench.View("d", dossier => dossier.Model.Board(sha256)!.Laid.Picture(sha256)!.Warnings.Where(warning => warning.Code == "reference-disagrees").ToList())!), Patience);
+        page.WaitForAssertion(() => Assert.Contains("board.png", string.Join(' ', page.FindAll(".doubt").Select(each => each.TextContent)), StringComparison.Ordinal), Patience);
+    }
+
+    // Another picture as large as the board's.
+    private string Twin(string name)
+    {
+        Bench.Set("d", "");
+        using var body = new MemoryStream(Png(Brindle.LampTop(seed: 9)));
+        return Bench.Add("d", name, body, "drop", CancellationToken.None).GetAwaiter().GetResult().Value.Sha256;
+    }
+
     private IRenderedComponent<PicturePage> Page(out string sha256, params string[] lines)
     {
         Bench.Set("d", "");

@@ -21,8 +21,16 @@ internal static class PictureScaleText
     public static (double PxPerMm, double Relative)? Along(OpenDossier dossier, string sha256, PictureFrame frame) =>
         Fitted(dossier, sha256, frame) is { } scale ? (scale.PxPerMm, scale.Relative) : dossier.Model.Scale(sha256).References.Count == 0 ? ByBoard(dossier, sha256, frame) : null;
 
+    /// <summary>"12.4 px/mm ± 0.4 %".</summary>
+    public static string Words(double pxPerMm, double relative) => string.Create(CultureInfo.InvariantCulture, $"{pxPerMm:0.##} px/mm ± {relative * 100:0.##} %");
+
     private static string Taken(OpenDossier dossier, string sha256) =>
-        dossier.Model.Scale(sha256).From is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : from[..8]) : "";
+        From(dossier, sha256) is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : from[..8]) : "";
+
+    // Of the picture it was made of, or of one of the same camera and zoom.
+    private static string From(OpenDossier dossier, string sha256) => dossier.Model.Scale(sha256) is { From.Length: 0 } own
+        ? own.References.Select(each => each.Value.CarriedFrom).FirstOrDefault(from => from.Length > 0) ?? ""
+        : dossier.Model.Scale(sha256).From;
 
     private static (double PxPerMm, double Relative)? ByBoard(OpenDossier dossier, string sha256, PictureFrame frame)
     {

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Rooms.See.Video;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
@@ -28,9 +29,11 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Next">Hash of the picture after it; empty for the last.</param>
 /// <param name="Board">How it lies on its board.</param>
 /// <param name="Odd">Sentences about its file: print colours, more than one frame, a size that the camera did not write.</param>
+/// <param name="Origin">The video it was taken out of: its hash, its name (hostile text), and the second; null for a picture of its own.</param>
+/// <param name="Offer">A scale that could be carried over to it; null where there is none, or no need.</param>
 public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
-    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd)
+    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, CarriedScale? Offer)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
@@ -38,9 +41,10 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, []);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, [], null, null);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
+        var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
         List<PointedRow> spots = [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)];
         return new(
             sha256,
@@ -48,7 +52,7 @@ public sealed record PictureView(
             header.Ok ? header.Value.Width : 0,
             header.Ok ? header.Value.Height : 0,
             header.Ok ? "" : header.Faults[0].Say,
-            view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None,
+            tags,
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
             header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
             [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
@@ -58,7 +62,9 @@ public sealed record PictureView(
             at > 0 ? pictures[at - 1].Sha256 : "",
             at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "",
             header.Ok ? BoardLook.Of(dossier, sha256, header.Value.Frame, spots.ConvertAll(spot => spot.Value.Spot)) : BoardLook.None,
-            header.Ok ? [.. header.Value.Remarks] : []);
+            header.Ok ? [.. header.Value.Remarks] : [],
+            VideoFiles.Origin(dossier, sha256),
+            header.Ok ? CarriedScale.For(dossier, sha256, header.Value.Width, header.Value.Height, tags) : null);
     }
 
     /// <summary>Hash of the dossier's first picture; empty where it has none.</summary>
