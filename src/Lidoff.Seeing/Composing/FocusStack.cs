@@ -39,7 +39,8 @@ internal static class FocusStack
             Inputs = [.. slices.Select(slice => slice.Sha256)],
             Settings = SliceDepth.Settings,
             Program = VisionLibrary.Versions(),
-            FirstAt = sequence.Order[0] == 0 ? (0, 0) : null,
+            // The first by focus, which is the first of the inputs as they are noted.
+            FirstAt = (0, 0),
             RestPx = laid.RestPx,
             Heights = order.StepMm is { } step ? (0, step * top) : (1, slices.Count),
             HeightsInMm = order.StepMm is not null,

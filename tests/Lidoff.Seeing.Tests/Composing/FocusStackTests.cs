@@ -45,27 +45,42 @@ public sealed class FocusStackTests
     }
 
     [Theory]
-    [InlineData(new[] { 0, 1, 2, 4, 3, 5, 6, 7, 8, 9, 10 }, "1, 2, 3, 5, 4, 6, 7, 8, 9, 10, 11")]
-    [InlineData(new[] { 0, 1, 2, 6, 3, 4, 5, 7, 8, 9, 10 }, "1, 2, 3, 5, 6, 7, 4, 8, 9, 10, 11")]
-    [InlineData(new[] { 5, 2, 9, 0, 7, 3, 10, 1, 6, 4, 8 }, "4, 8, 2, 6, 10, 1, 9, 5, 11, 3, 7")]
-    public void Slices_in_a_wrong_order_are_put_right_and_that_is_said(int[] given, string order)
+    [InlineData(new[] { 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10 }, false)]
+    [InlineData(new[] { 0, 1, 2, 4, 3, 5, 6, 7, 8, 9, 10 }, true)]
+    [InlineData(new[] { 0, 1, 2, 6, 3, 4, 5, 7, 8, 9, 10 }, true)]
+    [InlineData(new[] { 6, 7, 8, 9, 10, 0, 1, 2, 3, 4, 5 }, true)]
+    public void The_order_of_focus_is_found(int[] given, bool repaired)
     {
         using var bench = new Bench();
         FocusBench.Add(bench, given);
+        var (order, changed) = SliceOrder.Of(bench.Pictures, Bench.Quiet.Instance);
+        Assert.Equal(repaired, changed);
+        // Either way round is an order of focus.
+        int[] found = [.. order.Select(i => given[i])];
+        Assert.Equal(Right, found[0] == 0 ? found : [.. found.Reverse()]);
+    }
+
+    [Fact]
+    public void Slices_in_no_order_at_all_are_put_right_and_that_is_said()
+    {
+        const string order = "4, 8, 2, 6, 10, 1, 9, 5, 11, 3, 7";
+        using var bench = new Bench();
+        FocusBench.Add(bench, [5, 2, 9, 0, 7, 3, 10, 1, 6, 4, 8]);
         var made = bench.Make(ComposeMethod.Stack).Value;
         Assert.Equal($"The slices did not come in the order of their focus and were put into it: {order} of the given ones.", made.Says[0]);
         Assert.Equal([.. order.Split(", ").Select(i => bench.Pictures[int.Parse(i, System.Globalization.CultureInfo.InvariantCulture) - 1].Sha256)], made.Inputs);
         Assert.Equal((1.0, 11.0), made.Heights);
+        Assert.Equal((0, 0), made.FirstAt);
     }
 
     [Fact]
     public void A_stack_taken_downwards_is_as_good()
     {
         using var bench = new Bench();
-        FocusBench.Add(bench, Right.Reverse());
+        FocusBench.Add(bench, Right.Reverse().Take(6));
         var made = bench.Make(ComposeMethod.Stack, -FocusBench.StepMm).Value;
         Assert.DoesNotContain(made.Says, say => say.StartsWith("The slices did not", StringComparison.Ordinal));
-        Assert.Equal((0, -2.0), made.Heights);
+        Assert.Equal((0, -1.0), made.Heights);
     }
 
     [Fact]

@@ -24,6 +24,23 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
     }
 
     [Fact]
+    public async Task The_same_tiles_give_the_same_bytes_whatever_else_runs_beside()
+    {
+        using var stop = new CancellationTokenSource();
+        // Another thread keeps the vision library busy with other pictures meanwhile.
+        var beside = Task.Run(() =>
+        {
+            using var other = Laid(Row(None), 60, (18, 13), (28, 13));
+            while (!stop.IsCancellationRequested) other.Make(ComposeMethod.Stitch);
+        }, CancellationToken.None);
+        var again = six.Bench.Make(ComposeMethod.Stitch).Value;
+        await stop.CancelAsync();
+        await beside;
+        Assert.Equal(six.Made.Picture, again.Picture);
+        Assert.Equal(six.Made.Says, again.Says);
+    }
+
+    [Fact]
     public void Six_tiles_share_one_light()
     {
         using var picture = Bench.Opened(six.Made.Picture);
