@@ -15,8 +15,9 @@ public static class Measurement
     private const double TooLongWhenDoubtful = 2.5;
     private const double DoubtfulScale = 0.01;
 
-    // With a typed camera distance the correction is done; it is worth words when it is large or when its own doubt counts.
-    private const double LargeCorrection = 0.05;
+    // With a typed camera distance the correction is done; it is worth words when it is large: a device
+    // 11 mm tall under a camera 300 mm away is 3.7 % off (trade S04).
+    private const double LargeCorrection = 0.03;
 
     /// <summary>Measures. Faults of the whole job (a reference that cannot be one) come back together; a bad target carries its own.</summary>
     /// <param name="job">What to measure.</param>

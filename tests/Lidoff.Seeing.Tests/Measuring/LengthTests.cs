@@ -98,4 +98,15 @@ public sealed class LengthTests
         Assert.InRange(10, far.LowMm, far.HighMm);
         Assert.InRange(Math.Abs(far.ValueMm - 10), 0.5, 0.9);
     }
+
+    [Theory]
+    // A scale on the table beside a device 11 mm tall, 300 mm from the camera: 3.7 % (geometry); a chip of 1 mm there: 0.3 %.
+    [InlineData(11, true)]
+    [InlineData(1, false)]
+    public void With_a_typed_distance_only_a_large_step_between_planes_is_worth_words(double height, bool warned)
+    {
+        var length = Measured.One([Measured.Reference(500, 1500, 3500, 1500, 60)], new("t", new(1500, 1500), new(2500, 1500), height), camera: 300);
+        Assert.Equal(warned ? ["other-plane"] : [], length.Warnings.Select(warning => warning.Code));
+        Assert.Equal(20 * (300 - height) / 300, length.ValueMm, 0.06);
+    }
 }
