@@ -123,6 +123,7 @@ public sealed class WatchDeskTests : IDisposable
         desk.Start("collar", card.Path);
         await Until(() => bench.View("collar", open => open.Session.View.Live<FileAdded>().Count >= 10 ? "all" : "") == "all");
         Assert.Equal(10, bench.View("collar", open => open.Session.View.Live<FileAdded>())!.Select(file => file.Value.Sha256).Distinct().Count());
+        Assert.Equal(10, bench.View("collar", open => open.Session.View.Live<FileAdded>())!.Count);
         Assert.Equal(10, bench.Added.Count);
     }
 
