@@ -41,6 +41,9 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
         }
     }
 
+    /// <summary>The same without the pixels, to be kept: clicks then carry their own doubt alone.</summary>
+    public PictureLook Kept() => this with { Grey = null };
+
     /// <summary>The picture that was looked at.</summary>
     internal GreyPicture? Grey { get; init; }
 
