@@ -30,7 +30,7 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
     [Inject]
     private HeadsWatch Watch { get; set; } = null!;
 
-    /// <summary>Fetches the value; runs on a thread of its own.</summary>
+    /// <summary>Fetches the value; runs on a thread of its own, but for the first value of a live page.</summary>
     protected abstract T? Load();
 
     /// <summary>Whether two values look the same.</summary>
@@ -68,7 +68,9 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
             while (again && !gone)
             {
                 again = false;
-                var now = await Task.Run(Load);
+                // The first value of a live page is fetched before anything of it is drawn: until then the page sent as plain HTML, or the page
+                // one came from, stays in sight instead of an empty one.
+                var now = Loaded || !RendererInfo.IsInteractive ? await Task.Run(Load) : Load();
                 var same = Loaded && Same(Shown, now);
                 (Shown, Loaded) = (now, true);
                 if (!same && !gone) StateHasChanged();

@@ -89,7 +89,7 @@ public sealed class PresenterWalk(TheBrowser browser) : BrowserTest(browser)
             await route.ContinueAsync();
         });
         await window.Page.GotoAsync(bench.Own + "/dossiers/band/present");
-        await Assertions.Expect(window.Page.Locator(".stage .waits")).ToHaveTextAsync("Making the picture small enough to show; a large one takes a few seconds.");
+        await Assertions.Expect(window.Page.Locator(".stage .waits")).ToHaveTextAsync("Making the picture small enough to show; a large one takes a second or two.");
         go.SetResult();
         await Squares(window.Page);
         await Assertions.Expect(window.Page.Locator(".stage .waits")).ToHaveCountAsync(0);
