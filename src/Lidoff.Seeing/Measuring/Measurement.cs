@@ -55,7 +55,7 @@ public static class Measurement
 
     private static MeasuredLength Measure(TargetLength target, ScaleFit scale, PictureFrame frame, PictureLook? look)
     {
-        var parts = scale.Length(target);
+        var parts = NormalMixture.Thinned(scale.Length(target));
         var value = NormalMixture.Quantile(parts, 0.5);
         var u = Math.Sqrt(parts.Sum(part => part.Weight * ((part.Sd * part.Sd) + ((part.Mean - value) * (part.Mean - value)))));
         var (_, relative) = scale.Along(target.From, target.To, target.HeightMm);

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
@@ -42,12 +44,21 @@ public sealed class ScaleFit
     // What is called established has these odds.
     private const double Sure = 0.95;
 
+    private const int MostRemembered = 500;
+
+    private static readonly ConcurrentDictionary<Asked, ScaleFit> Remembered = new();
+
     private readonly IReadOnlyList<ReferenceLength> references;
     private readonly PictureFrame frame;
     private readonly double clickPx;
     private readonly PoseFit fit;
     private PoseLikelihood likelihood;
     private readonly ReferenceWarp warp;
+    private readonly Lazy<double> unequalAxes;
+    private readonly Lazy<bool> slantIsStrong;
+    private readonly Lazy<bool> lensIsStrong;
+    private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> square;
+    private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> straight;
 
     private ScaleFit(IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
     {
@@ -70,6 +81,11 @@ public sealed class ScaleFit
             || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
         if (Disagrees || Scattered) fit = Fit(belief, slant, warp.Between());
+        unequalAxes = new(Axes);
+        slantIsStrong = new(() => fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure);
+        lensIsStrong = new(() => fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure);
+        square = new(() => Without(pose => pose with { Right = 0, Down = 0 }));
+        straight = new(() => Without(pose => pose with { Bend = 0 }));
     }
 
     /// <summary>True when the references contradict one another and nothing about camera or lens settles it.</summary>
@@ -97,15 +113,7 @@ public sealed class ScaleFit
     /// Relative difference of the scale between two directions where it is worth words: because a few references show it, or because
     /// the pixels are established to be higher than wide or wider than high. 0 otherwise.
     /// </summary>
-    public double UnequalAxes
-    {
-        get
-        {
-            if (Disagrees) return 0;
-            if (fit.Share(pose => Math.Abs(pose.Aspect) > WorthWords / 2) > Sure) return Math.Abs(fit.Mean(pose => pose.Aspect));
-            return references.Count <= FewReferences && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
-        }
-    }
+    public double UnequalAxes => unequalAxes.Value;
 
     /// <summary>Slant of the camera, degrees, as far as it is known.</summary>
     public double SlantDegrees => fit.Mean(pose => pose.SlantDegrees);
@@ -121,24 +129,37 @@ public sealed class ScaleFit
     /// so strong that no length of the picture should be taken without them.
     /// </summary>
     internal bool SlantMatters(TargetLength target) => !Disagrees
-        && (fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure
-            || Moves(target, pose => pose with { Right = 0, Down = 0 }));
+        && (slantIsStrong.Value || Moves(target, square.Value));
 
     /// <summary>Whether the lens is worth words for this length.</summary>
     internal bool LensMatters(TargetLength target) => !Disagrees
-        && (fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure || Moves(target, pose => pose with { Bend = 0 }));
+        && (lensIsStrong.Value || Moves(target, straight.Value));
 
-    private bool Moves(TargetLength target, Func<CameraPose, CameraPose> without)
+    private double Axes()
+    {
+        if (Disagrees) return 0;
+        if (fit.Share(pose => Math.Abs(pose.Aspect) > WorthWords / 2) > Sure) return Math.Abs(fit.Mean(pose => pose.Aspect));
+        return references.Count <= FewReferences && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
+    }
+
+    // Every pose without its slant, or without its lens, and how far away the board then was: the same for every length of the picture.
+    private (CameraPose Pose, double DistanceMm)[] Without(Func<CameraPose, CameraPose> what) => [.. fit.Poses.Select(pose =>
+    {
+        var plain = what(pose.Pose);
+        return (plain, likelihood.Distance(plain, pose.Focal).Item1);
+    })];
+
+    private bool Moves(TargetLength target, (CameraPose Pose, double DistanceMm)[] without)
     {
         var chord = SeenChord.Of(target.From, target.To, frame);
         var (mean, above, below, kept) = (0.0, 0.0, 0.0, 0.0);
-        foreach (var pose in fit.Poses)
+        for (var i = 0; i < without.Length; i++)
         {
-            var plain = without(pose.Pose);
-            var (distance, _) = likelihood.Distance(plain, pose.Focal);
-            var straight = (distance - (target.HeightMm * plain.PerHeight)) * plain.Unit(chord, pose.Focal);
+            var pose = fit.Poses[i];
+            var (plain, distance) = without[i];
+            var plainly = (distance - (target.HeightMm * plain.PerHeight)) * plain.Unit(chord, pose.Focal);
             var real = (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal);
-            var moved = (real / straight) - 1;
+            var moved = (real / plainly) - 1;
             if (!double.IsFinite(moved)) continue;
             kept += pose.Weight;
             mean += pose.Weight * moved;
@@ -160,8 +181,14 @@ public sealed class ScaleFit
     {
         Guard.That(references.Count > 0, "at least one reference");
         Guard.NotNegative(clickPx);
-        return new(references, frame, clickPx, cameraDistanceMm, slant);
+        // Hundreds of lengths lie in one picture, and its cameras are the same for all of them. A pure function is remembered, nothing else.
+        var asked = new Asked([.. references], frame, clickPx, cameraDistanceMm, slant);
+        if (Remembered.TryGetValue(asked, out var fitted)) return fitted;
+        if (Remembered.Count >= MostRemembered) Remembered.Clear();
+        return Remembered[asked] = new(asked.References, frame, clickPx, cameraDistanceMm, slant);
     }
+
+    private sealed record Asked(ValueList<ReferenceLength> References, PictureFrame Frame, double ClickPx, double? CameraDistanceMm, PictureSlant? Slant);
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
     public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm)
