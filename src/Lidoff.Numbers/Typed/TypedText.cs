@@ -54,12 +54,17 @@ internal sealed partial record TypedText(string Raw, string Plain, IReadOnlyList
         if (invisible > 0) remarks.Add(TypedSentences.InvisibleDropped(invisible));
         if (scripts.Count > 1) remarks.Add(TypedSentences.MixedDigits);
         var text = plain.ToString().Replace("+/-", "±", StringComparison.Ordinal).Replace("+-", "±", StringComparison.Ordinal).Trim();
-        text = Per().Replace(text, " /");
+        text = Per().Replace(Share().Replace(text, match => match.Groups[1].Value.Equals("cent", StringComparison.OrdinalIgnoreCase) ? "%" : "‰"), " /");
         return text.Length == 0 ? TypedSentences.Empty(where) : new TypedText(raw, text, remarks);
     }
 
-    // "2 per day" is 2/day; per cent and per mille are units of their own.
-    [GeneratedRegex(@"\s+per\s+(?!cent|mil)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    // Per cent and per mille divide by nothing: they are units of their own, in one word or two. "per mil" is not among them, since a
+    // mil is a thousandth of an inch here.
+    [GeneratedRegex(@"(?<!\p{L})per\s?(cent|mille)(?![\p{L}\p{N}])", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Share();
+
+    // "2 per day" is 2/day.
+    [GeneratedRegex(@"\s+per\s+", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Per();
 
     // Dashes that hands and word processors put for minus; superscripts keep their own characters (they are exponents).
