@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Seeing.Composing;
 
@@ -21,38 +22,8 @@ internal sealed class NormalEquations(int unknowns)
     /// <summary>The unknowns. Every one of them must stand in some equation; a prior does.</summary>
     public double[] Solve()
     {
-        var n = unknowns;
-        var lower = new double[n, n];
-        for (var i = 0; i < n; i++)
-        {
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = square[i, j];
-                for (var k = 0; k < j; k++) sum -= lower[i, k] * lower[j, k];
-                if (i != j)
-                {
-                    lower[i, j] = sum / lower[j, j];
-                    continue;
-                }
-
-                Guard.That(sum > 0, "equations that hold every unknown");
-                lower[i, i] = Math.Sqrt(sum);
-            }
-        }
-
-        var solved = (double[])right.Clone();
-        for (var i = 0; i < n; i++)
-        {
-            for (var k = 0; k < i; k++) solved[i] -= lower[i, k] * solved[k];
-            solved[i] /= lower[i, i];
-        }
-
-        for (var i = n - 1; i >= 0; i--)
-        {
-            for (var k = i + 1; k < n; k++) solved[i] -= lower[k, i] * solved[k];
-            solved[i] /= lower[i, i];
-        }
-
-        return solved;
+        var factor = PositiveMatrix.Factor(square);
+        Guard.That(factor is not null, "equations that hold every unknown");
+        return PositiveMatrix.Solve(factor, right);
     }
 }

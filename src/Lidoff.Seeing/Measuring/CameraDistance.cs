@@ -24,17 +24,10 @@ internal sealed class CameraDistance
     /// <summary>Relative standard uncertainty by the focal length in the camera's own data: rounded to whole mm, and focusing near lengthens it. A judgement.</summary>
     public const double DataSpread = 0.08;
 
-    private CameraDistance(IReadOnlyList<(double Weight, double Mm)> ladder, bool typed)
-    {
-        Ladder = ladder;
-        Typed = typed;
-    }
+    private CameraDistance(IReadOnlyList<(double Weight, double Mm)> ladder) => Ladder = ladder;
 
     /// <summary>Distances, mm, with weights that sum to one.</summary>
     public IReadOnlyList<(double Weight, double Mm)> Ladder { get; }
-
-    /// <summary>True when a person gave the distance.</summary>
-    public bool Typed { get; }
 
     /// <summary>The belief for a typed distance, or, for null, for a picture that shows <paramref name="longSideMm"/> along its long side.</summary>
     /// <param name="typedMm">The typed distance, mm, above <paramref name="tallestMm"/>.</param>
@@ -47,7 +40,6 @@ internal sealed class CameraDistance
         var steps = Enumerable.Range(-12, 25).Select(step => step / 4.0).ToList();
         var total = steps.Sum(NormalDistribution.Density);
         return new(
-            [.. steps.Select(z => (NormalDistribution.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))],
-            typedMm is not null);
+            [.. steps.Select(z => (NormalDistribution.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))]);
     }
 }

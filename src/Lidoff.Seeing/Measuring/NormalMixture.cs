@@ -5,9 +5,6 @@ namespace Lidoff.Seeing.Measuring;
 /// <summary>Quantiles of a mixture of normals.</summary>
 internal static class NormalMixture
 {
-    /// <summary>Half-width of the central 90 % in standard deviations (GUM table G.2, infinite degrees of freedom: 1.64(5)).</summary>
-    public const double NinetyPercent = 1.6448536269514722;
-
     // Parts of a hundredth each: their width is far below that of the whole.
     private const int Most = 100;
 
@@ -22,7 +19,7 @@ internal static class NormalMixture
     /// <summary>The value below which <paramref name="share"/> of the mixture lies, by the same steps everywhere.</summary>
     public static double Quantile(IReadOnlyList<(double Weight, double Mean, double Sd)> mixture, double share)
     {
-        if (mixture.Count == 1) return mixture[0].Mean + (Math.Sign(share - 0.5) * NinetyPercent * mixture[0].Sd);
+        if (mixture.Count == 1) return mixture[0].Mean + (NormalDistribution.Quantile(share) * mixture[0].Sd);
         if (mixture.Count > 2 * Most) mixture = Thinned(mixture);
         var low = mixture.Min(part => part.Mean - (8 * part.Sd));
         var high = mixture.Max(part => part.Mean + (8 * part.Sd));

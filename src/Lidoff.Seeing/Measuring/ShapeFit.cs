@@ -1,22 +1,15 @@
-using Lidoff.Numbers;
-
 namespace Lidoff.Seeing.Measuring;
 
+/// <summary>Weighted least squares of a shape's coefficients, each drawn towards zero by its prior.</summary>
 internal sealed class ShapeFit
 {
     private readonly double[] coefficients;
-    private readonly double[,] covariance;
 
-    private ShapeFit(double[] coefficients, double[,] covariance, double logEvidence, double misfit)
+    private ShapeFit(double[] coefficients, double misfit)
     {
         this.coefficients = coefficients;
-        this.covariance = covariance;
-        LogEvidence = logEvidence;
         Misfit = misfit;
     }
-
-    /// <summary>Logarithm of the probability of the references under this shape.</summary>
-    public double LogEvidence { get; }
 
     /// <summary>χ² of the references about the shape, priors included; degrees of freedom: references less one.</summary>
     public double Misfit { get; }
@@ -32,17 +25,10 @@ internal sealed class ShapeFit
         var priors = shape.Priors();
         var information = new double[n, n];
         var right = new double[n];
-        var logDeterminant = 0.0;
-        for (var j = 0; j < n; j++)
-        {
-            information[j, j] = 1 / (priors[j] * priors[j]);
-            logDeterminant += 2 * Elementary.Log(priors[j]);
-        }
-
+        for (var j = 0; j < n; j++) information[j, j] = 1 / (priors[j] * priors[j]);
         for (var i = 0; i < values.Count; i++)
         {
             var weight = 1 / (u[i] * u[i]);
-            logDeterminant += 2 * Elementary.Log(u[i]);
             for (var j = 0; j < n; j++)
             {
                 right[j] += weight * factors[i][j] * values[i];
@@ -51,9 +37,7 @@ internal sealed class ShapeFit
         }
 
         // The diagonal holds every prior, so the matrix is positive definite whatever the references are.
-        var factor = PositiveMatrix.Factor(information)!;
-        var solution = PositiveMatrix.Solve(factor, right);
-        for (var j = 0; j < n; j++) logDeterminant += 2 * Elementary.Log(factor[j, j]);
+        var solution = PositiveMatrix.Solve(PositiveMatrix.Factor(information)!, right);
         var misfit = 0.0;
         for (var i = 0; i < values.Count; i++)
         {
@@ -62,23 +46,11 @@ internal sealed class ShapeFit
         }
 
         for (var j = 1; j < n; j++) misfit += solution[j] * solution[j] / (priors[j] * priors[j]);
-        return new(solution, PositiveMatrix.Inverse(factor), -0.5 * (misfit + logDeterminant), misfit);
+        return new(solution, misfit);
     }
 
     /// <summary>One coefficient of the shape.</summary>
     public double Coefficient(int index) => coefficients[index];
-
-    /// <summary>ln(px/mm) on the board for a chord with these factors, and its standard uncertainty.</summary>
-    public (double Value, double U) Level(double[] factors)
-    {
-        var variance = 0.0;
-        for (var j = 0; j < factors.Length; j++)
-        {
-            for (var k = 0; k < factors.Length; k++) variance += factors[j] * covariance[j, k] * factors[k];
-        }
-
-        return (Product(factors, coefficients), Math.Sqrt(Math.Max(0, variance)));
-    }
 
     private static double Product(double[] a, double[] b)
     {
