@@ -128,6 +128,20 @@ public static class SeeingSentences
         _ => "The places make no such shape.",
     };
 
+    /// <summary>An outline that crosses itself; its sides are counted from 1, by the corner they begin at.</summary>
+    public static string OutlineCrosses(int one, int other) =>
+        $"The outline crosses or touches itself: its sides {one} and {other} meet. Give the corners in the order in which one walks round it; of two areas give each by itself.";
+
+    /// <summary>The first corner stands at the end again.</summary>
+    public static string OutlineClosedTwice() => "The last corner is the first one again. An outline closes by itself: leave the last one out.";
+
+    /// <summary>A job without anything of known size.</summary>
+    public static Fault NoKnownLength() => new(
+        "reference",
+        "a known length, four known places or a ruler",
+        "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm) "
+        + "or “ruler” (a row of its lines: from, to).");
+
     /// <summary>A length was looked for where another shape was asked for.</summary>
     public static string NotALength(ShapeKind kind) => $"This target is {(kind is ShapeKind.Angle or ShapeKind.Area ? "an" : "a")} {kind.ToString().ToLowerInvariant()}, not a length.";
 

@@ -137,6 +137,9 @@ public sealed class PayloadReader
     /// <summary>Adds a fault of the kind's own, for what concerns several keys at once: <c>"key" should be …</c>.</summary>
     public void Fail(string key, string expected) => faults.Add(PayloadSentences.Own(Place(key), expected));
 
+    /// <summary>Adds a fault with a sentence of the room's own, where <see cref="Fail(string, string)"/> has too few words.</summary>
+    public void Fail(Fault fault) => faults.Add(fault);
+
     /// <summary>The value when nothing was at fault, otherwise all faults. <paramref name="make"/> only runs without faults.</summary>
     public Outcome<T> Done<T>(Func<T> make) => faults.Count == 0 ? make() : Outcome<T>.Failed(faults);
 

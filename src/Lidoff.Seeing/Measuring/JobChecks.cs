@@ -40,6 +40,12 @@ internal static class JobChecks
             if (i > 0 && point == shape.Points[i - 1]) faults.Add(new(where, "another place than the one before", SeeingSentences.SamePlaceTwice(where)));
         }
 
+        if (shape.Kind == ShapeKind.Area && faults.Count == 0)
+        {
+            if (shape.Points[0] == shape.Points[^1]) faults.Add(new("points", "an outline that closes by itself", SeeingSentences.OutlineClosedTwice()));
+            else if (ShapeOutline.Meeting(shape.Points) is var (one, other)) faults.Add(new("points", "an outline whose sides meet at its corners only", SeeingSentences.OutlineCrosses(one + 1, other + 1)));
+        }
+
         if (job.CameraDistanceMm is { } camera && shape.HeightMm >= camera) faults.Add(new("height_mm", "a height below the camera", SeeingSentences.AboveCamera("height_mm", shape.HeightMm, camera)));
         return faults;
     }

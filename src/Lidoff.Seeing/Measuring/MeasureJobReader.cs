@@ -37,7 +37,8 @@ public static class MeasureJobReader
         if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
         var rulers = reader.Has("ruler") ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
         if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
-        var references = points.Count + rulers.Count > 0 && !reader.Has("reference") ? [] : reader.Inners("reference", least: 1).Select(Reference).ToList();
+        var references = reader.Has("reference") ? reader.Inners("reference", least: 1).Select(Reference).ToList() : [];
+        if (!reader.Has("reference") && !reader.Has("points") && !reader.Has("ruler")) reader.Fail(SeeingSentences.NoKnownLength());
         if (reader.Raw("reference") is { ValueKind: JsonValueKind.Array } list) UnknownIn(list, "reference", ReferenceKeys, unknown);
         var targets = new List<AskedTarget>();
         if (reader.Raw("target") is { ValueKind: JsonValueKind.Array } asked && asked.GetArrayLength() > 0)

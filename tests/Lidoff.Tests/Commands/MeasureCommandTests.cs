@@ -42,6 +42,15 @@ public sealed class MeasureCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task A_picture_without_anything_of_known_size_is_refused_with_what_to_give()
+    {
+        var (code, answer, said) = await Measure(Png(Brindle.LampTop()), """{"image":"board.png","target":[{"id":"t","from":[100,620],"to":[1000,620]}]}""");
+        Assert.Equal(ExitCodes.Refused, code);
+        Assert.Null(answer);
+        Assert.StartsWith("The job says nothing of known size. Give “reference” (", Assert.Single(said), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_no_picture_or_only_begins_like_one_is_refused()
     {
         var (code, _, said) = await Measure("not a picture"u8.ToArray());
