@@ -77,7 +77,10 @@ public sealed class Workspace : IDisposable
         FolderSync.Run(parent);
     }
 
-    /// <summary>Removes the files that only erased entries name. Other processes wait meanwhile, so none can name one anew.</summary>
+    /// <summary>
+    /// Removes the files that only erased entries name, and first what was computed from them: whoever is killed in between finds the file
+    /// still there at the next opening, and goes on. Other processes wait meanwhile, so none can name one anew.
+    /// </summary>
     public Outcome<int> RemoveErasedFiles() => Store.Alone<int>(() => Store.FilesLeftByErasing().Then<int>(left =>
     {
         try
@@ -85,7 +88,9 @@ public sealed class Workspace : IDisposable
             var there = left.Where(Files.Has).ToList();
             foreach (var hash in there)
             {
+                Forget(hash);
                 Files.Remove(hash);
+                // Somebody may have looked at it until just now.
                 Forget(hash);
             }
 

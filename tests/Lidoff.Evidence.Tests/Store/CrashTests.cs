@@ -96,7 +96,7 @@ public sealed class CrashTests : IDisposable
     [Theory]
     [InlineData(AfterCut.UnsyncedGone)]
     [InlineData(AfterCut.NamesKeptBytesGone)]
-    public void Whenever_the_power_goes_while_erasing_the_erased_file_is_gone_after_the_next_opening(AfterCut how)
+    public void Whenever_the_power_goes_while_erasing_the_erased_file_and_its_thumbnail_are_gone_after_the_next_opening(AfterCut how)
     {
         for (var steps = 0; steps < MoreStepsThanAny; steps++)
         {
@@ -108,6 +108,7 @@ public sealed class CrashTests : IDisposable
             {
                 var added = Bench.Add(workspace, "former owner").Value;
                 hash = added.Fact.Sha256;
+                File.WriteAllText(Directory.CreateDirectory(Path.Combine(workspace.CacheFolder, "thumbs", hash[..2])).FullName + $"/{hash}-160.jpg", "former owner, small");
                 disk.FailAfter(steps, () => new PowerCutException());
                 Assert.True(workspace.Store.Append([WordKind.Erase(added.Stored.Id)]).Ok);
                 try
@@ -123,6 +124,7 @@ public sealed class CrashTests : IDisposable
 
             using var again = Bench.Open(place, disk.Restarted(how));
             Assert.False(again.Files.Has(hash));
+            Assert.Empty(Directory.EnumerateFiles(again.CacheFolder, "*", SearchOption.AllDirectories));
             Assert.Equal(1, Bench.Verified(again).Erased);
             if (whole) return;
         }
