@@ -9,29 +9,44 @@ using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Data;
 
-/// <summary>What pictures are worth, each looked at once while the workbench runs: its pixels never change under its hash.</summary>
-public sealed class PictureWorths
+/// <summary>What pictures are worth, each looked at once while the workbench runs: its pixels never change under its hash. Looking takes a seat.</summary>
+public sealed class PictureWorths(PictureSeats seats)
 {
     private static readonly string[] Seen = [WarningCodes.Tilt, WarningCodes.Lens, WarningCodes.Mirrored, WarningCodes.UnequalAxes];
 
-    private readonly ConcurrentDictionary<string, Lazy<PictureWorth?>> found = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<PictureLook?>> looks = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<Task<PictureWorth?>>> found = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<Task<PictureLook?>>> looks = new(StringComparer.Ordinal);
 
-    /// <summary>What a picture of a dossier is worth; null where it is none of its pictures, or cannot be decoded.</summary>
-    public PictureWorth? Of(IBenchData data, string dossier, string sha256) => Find(data, dossier, sha256) is { } file
-        ? found.GetOrAdd(sha256, _ => new(() => PictureWorth.Of(file.Path, file.Name, file.Header).TryValue(out var worth) ? worth : null)).Value
+    /// <summary>What a picture of a dossier is worth; null where it is none of its pictures, or cannot be decoded just now.</summary>
+    public async Task<PictureWorth?> Of(IBenchData data, string dossier, string sha256) => await Task.Run(() => Find(data, dossier, sha256)).ConfigureAwait(false) is { } file
+        ? await Once(found, sha256, file, () => PictureWorth.Of(file.Path, file.Name, file.Header).TryValue(out var worth) ? worth : null).ConfigureAwait(false)
         : null;
 
     /// <summary>
     /// What the picture's own edges and words say against lengths by its known lengths: that the camera leaned, the lens bends, the
     /// picture is flipped. Only what the known lengths alone do not tell; empty where it has none.
     /// </summary>
-    public IReadOnlyList<string> Warnings(IBenchData data, string dossier, string sha256)
+    public async Task<IReadOnlyList<string>> Warnings(IBenchData data, string dossier, string sha256)
     {
-        if (Find(data, dossier, sha256) is not { References.Count: > 0 } file) return [];
-        if (looks.GetOrAdd(sha256, _ => new(() => PictureLook.At(file.Path, file.Name, file.Header).TryValue(out var look) ? look.Kept() : null)).Value is not { } seen) return [];
-        var told = Run(file, null);
-        return [.. Run(file, seen).Except(told, StringComparer.Ordinal)];
+        if (await Task.Run(() => Find(data, dossier, sha256)).ConfigureAwait(false) is not { References.Count: > 0 } file) return [];
+        if (await Once(looks, sha256, file, () => PictureLook.At(file.Path, file.Name, file.Header).TryValue(out var look) ? look.Kept() : null).ConfigureAwait(false) is not { } seen) return [];
+        return await Task.Run(() => (string[])[.. Run(file, seen).Except(Run(file, null), StringComparer.Ordinal)]).ConfigureAwait(false);
+    }
+
+    // A look that failed is forgotten: its file may have been locked, the disk away or the memory short, and next time is another.
+    private async Task<T?> Once<T>(ConcurrentDictionary<string, Lazy<Task<T?>>> kept, string sha256, Found file, Func<T?> look)
+        where T : class
+    {
+        var asked = kept.GetOrAdd(sha256, _ => new(() => seats.Take(PictureSeats.IsLarge(file.Header), look, CancellationToken.None)));
+        T? seen = null;
+        try
+        {
+            return seen = await asked.Value.ConfigureAwait(false);
+        }
+        finally
+        {
+            if (seen is null) kept.TryRemove(new(sha256, asked));
+        }
     }
 
     // Of the lengths that were clicked, and of three across and three down the picture, of each sort the first.

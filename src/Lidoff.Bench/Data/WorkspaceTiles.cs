@@ -6,16 +6,11 @@ using Lidoff.Seeing.Pictures;
 namespace Lidoff.Bench.Data;
 
 /// <summary>
-/// Thumbnails and tiles of a workspace's pictures, two at a time and of large pictures one, so that a page of them cannot fill the
-/// memory. A pyramid is made once, by a job, and kept in the cache folder; one that was stopped is begun anew when it is asked for again.
+/// Thumbnails and tiles of a workspace's pictures, decoded as there are seats. A pyramid is made once, by a job, and kept in the cache
+/// folder; one that was stopped is begun anew when it is asked for again.
 /// </summary>
-public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSource, IDisposable
+public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk, PictureSeats seats) : ITileSource
 {
-    // From here on a picture is decoded alone: whoever looks at it sees it sooner, and one decoder's buffers are enough.
-    private const long Large = 24_000_000;
-
-    private readonly SemaphoreSlim seats = new(2);
-    private readonly SemaphoreSlim alone = new(1);
     private readonly ConcurrentDictionary<string, Lazy<Job<TileSource>>> pyramids = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
@@ -25,8 +20,8 @@ public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSou
         PictureBytes? Made() =>
             Seeing.Pictures.Thumbnail.Kept(workspace.Files.PathOf(sha256), sha256[..12], header, side, sha256, workspace.CacheFolder) is { Ok: true } made ? new PictureBytes(made.Value, "image/jpeg") : null;
         // One that is kept waits for nobody.
-        if (!IsLarge(header) || Seeing.Pictures.Thumbnail.IsKept(sha256, side, workspace.CacheFolder)) return await Seated(seats, Made, stop).ConfigureAwait(false);
-        return await Seated(alone, Made, stop).ConfigureAwait(false);
+        var large = PictureSeats.IsLarge(header) && !Seeing.Pictures.Thumbnail.IsKept(sha256, side, workspace.CacheFolder);
+        return await seats.Take(large, Made, stop).ConfigureAwait(false);
     }
 
     /// <inheritdoc/>
@@ -37,20 +32,11 @@ public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSou
     public async Task<PictureBytes?> Tile(string sha256, int level, int x, int y, CancellationToken stop)
     {
         if (await Pyramid(sha256, stop).ConfigureAwait(false) is not { } tiles || level < 0 || level > tiles.TopLevel) return null;
-        return await Seated(seats, () => tiles.Jpeg(level, x, y) is { Ok: true } tile ? new PictureBytes(tile.Value, "image/jpeg") : null, stop).ConfigureAwait(false);
+        return await seats.Take(false, () => tiles.Jpeg(level, x, y) is { Ok: true } tile ? new PictureBytes(tile.Value, "image/jpeg") : null, stop).ConfigureAwait(false);
     }
 
     /// <summary>What the job is called that makes a picture's tiles.</summary>
     public static string JobName(string sha256) => "tiles of " + sha256[..12];
-
-    /// <inheritdoc/>
-    public void Dispose()
-    {
-        seats.Dispose();
-        alone.Dispose();
-    }
-
-    private static bool IsLarge(PictureHeader header) => (long)header.Width * header.Height > Large;
 
     private PictureHeader? Header(string sha256) =>
         workspace.Files.Has(sha256) && PictureFile.Read(workspace.Files.PathOf(sha256), sha256[..12]) is { Ok: true } header ? header.Value : null;
@@ -68,32 +54,8 @@ public sealed class WorkspaceTiles(Workspace workspace, JobDesk desk) : ITileSou
         return null;
     }
 
-    private async Task<Numbers.Failing.Outcome<TileSource>> Make(string sha256, PictureHeader header, IJobReport report)
-    {
-        Numbers.Failing.Outcome<TileSource> Made() => TilePyramid.Make(workspace.Files.PathOf(sha256), sha256[..12], header, sha256, workspace.CacheFolder, report);
-        if (!IsLarge(header)) return await Task.Run(Made).ConfigureAwait(false);
-        await alone.WaitAsync(report.Stop).ConfigureAwait(false);
-        try
-        {
-            return await Task.Run(Made).ConfigureAwait(false);
-        }
-        finally
-        {
-            alone.Release();
-        }
-    }
-
-    private static async Task<T?> Seated<T>(SemaphoreSlim seats, Func<T?> work, CancellationToken stop)
-        where T : class
-    {
-        await seats.WaitAsync(stop).ConfigureAwait(false);
-        try
-        {
-            return await Task.Run(work, stop).ConfigureAwait(false);
-        }
-        finally
-        {
-            seats.Release();
-        }
-    }
+    private Task<Numbers.Failing.Outcome<TileSource>> Make(string sha256, PictureHeader header, IJobReport report) => seats.Take(
+        PictureSeats.IsLarge(header),
+        () => TilePyramid.Make(workspace.Files.PathOf(sha256), sha256[..12], header, sha256, workspace.CacheFolder, report),
+        report.Stop);
 }

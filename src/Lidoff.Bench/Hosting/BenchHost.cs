@@ -139,6 +139,7 @@ public static class BenchHost
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), options.PathOf,
             new Composer(VisionLibrary.OfThisMachine).Make));
         services.AddSingleton<Presenter>();
+        services.AddSingleton(_ => options.Seats ?? new PictureSeats());
         services.AddSingleton<PictureWorths>();
         services.AddSingleton<ReportShelf>();
         services.AddScoped(provider => new Hand(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>()));

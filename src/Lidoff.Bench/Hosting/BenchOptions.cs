@@ -25,6 +25,9 @@ public sealed record BenchOptions
     /// <summary>Thumbnails and tiles; null (default): pictures are listed without them.</summary>
     public ITileSource? Tiles { get; init; }
 
+    /// <summary>Who may decode a picture; shared with <see cref="Tiles"/>. Default: seats of its own.</summary>
+    public PictureSeats? Seats { get; init; }
+
     /// <summary>Where a stored file lies on the disk, by its hash; null for one that is not stored. Default: none is, and pictures of pictures cannot be made.</summary>
     public Func<string, string?> PathOf { get; init; } = _ => null;
 

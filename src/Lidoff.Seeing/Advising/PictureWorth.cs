@@ -12,17 +12,21 @@ namespace Lidoff.Seeing.Advising;
 /// <param name="Burnt">Share of pixels at the end of the scale, to a thousandth.</param>
 public sealed record PictureWorth(double? EdgePx, double Burnt)
 {
-    /// <summary>An edge as narrow as a sensor's filter lets through: up to here pixels count in full. Common practice, no source.</summary>
+    /// <summary>An edge as narrow as a sensor's filter lets through: up to here pixels count in full. A judgement, no source.</summary>
     public const double SharpPx = 2.5;
 
+    // How much of the picture is looked at, px and patches a side: a judgement, no source.
     private const int Patch = 192;
     private const int PatchesAlong = 5;
 
     // An edge must rise by a good part of the scale over noise; the sharpest tenth tells the lens, the rest tells round bodies and shadows.
+    // Steps of 255, share, number and px: judgements, no source.
     private const int LeastRise = 60;
     private const double Sharpest = 0.1;
     private const int LeastEdges = 40;
     private const int LongestEdge = 40;
+
+    // A sharpened or compressed white ends a step or two below 255. A judgement, no source.
     private const int White = 253;
 
     /// <summary>Height of the smallest letters that can be read at a scale, mm.</summary>
@@ -38,17 +42,23 @@ public sealed record PictureWorth(double? EdgePx, double Burnt)
         Guard.NotNull(header);
         try
         {
-            using var stored = PictureFile.Stored(path, header, sequential: false);
-            using var grey = stored.Bands >= 3 ? stored.Colourspace(Enums.Interpretation.Bw) : stored[0];
+            using var stored = PictureFile.Stored(path, header);
+            using var streamed = stored.Bands >= 3 ? stored.Colourspace(Enums.Interpretation.Bw) : stored[0];
+            var (width, height) = (Math.Min(Patch, streamed.Width), Math.Min(Patch, streamed.Height));
+            // One thread from top to bottom, a band of patches at a time: memory grows with the picture's width alone. Where bands would lie
+            // over one another the picture is so low that all of it is no more.
+            using var grey = streamed.Height < PatchesAlong * Patch ? streamed.CopyMemory() : streamed.Copy();
+            using var region = Region.New(grey);
             var edges = new List<double>();
             var (burnt, pixels) = (0L, 0L);
             for (var row = 0; row < PatchesAlong; row++)
             {
+                var band = region.Fetch(0, (grey.Height - height) * row / (PatchesAlong - 1), grey.Width, height);
                 for (var column = 0; column < PatchesAlong; column++)
                 {
-                    var (width, height) = (Math.Min(Patch, grey.Width), Math.Min(Patch, grey.Height));
-                    using var patch = grey.Crop((grey.Width - width) * column / (PatchesAlong - 1), (grey.Height - height) * row / (PatchesAlong - 1), width, height);
-                    var bytes = patch.WriteToMemory<byte>();
+                    var left = (grey.Width - width) * column / (PatchesAlong - 1);
+                    var bytes = new byte[width * height];
+                    for (var y = 0; y < height; y++) Array.Copy(band, (y * grey.Width) + left, bytes, y * width, width);
                     burnt += bytes.Count(value => value >= White);
                     pixels += bytes.Length;
                     Edges(bytes, height, width, width, 1, edges);

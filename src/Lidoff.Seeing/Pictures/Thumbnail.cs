@@ -64,7 +64,7 @@ public static class Thumbnail
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
-            var beside = string.Create(CultureInfo.InvariantCulture, $"{kept}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.part");
+            var beside = UnfinishedFiles.Of(kept, Environment.CurrentManagedThreadId);
             File.WriteAllBytes(beside, jpeg);
             File.Move(beside, kept, overwrite: true);
         }

@@ -1,5 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
 using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
 using NetVips;
@@ -14,8 +12,6 @@ namespace Lidoff.Seeing.Pictures;
 /// </summary>
 public static class TilePyramid
 {
-    private const string Part = ".part";
-
     // Part of the file's name: a change of these settings makes new files and leaves the old ones unused.
     private const string Settings = "t256q85v2";
 
@@ -34,11 +30,10 @@ public static class TilePyramid
     {
         var target = PathOf(cacheFolder, sha256);
         if (File.Exists(target)) return TileSource.Open(target, header);
-        var unfinished = target + "." + Environment.ProcessId.ToString(CultureInfo.InvariantCulture) + Part;
+        var unfinished = UnfinishedFiles.Of(target);
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            Sweep(target);
             Build(path, name, header, unfinished, report);
             report.Stop.ThrowIfCancellationRequested();
             File.Move(unfinished, target, overwrite: true);
@@ -63,28 +58,6 @@ public static class TilePyramid
     }
 
     private static int RoundUp(int side) => (side + Whole - 1) / Whole * Whole;
-
-    // What a killed program left; what a living one is making stays.
-    private static void Sweep(string target)
-    {
-        foreach (var left in Directory.EnumerateFiles(Path.GetDirectoryName(target)!, Path.GetFileName(target) + ".*" + Part))
-        {
-            if (int.TryParse(left[(target.Length + 1)..^Part.Length], NumberStyles.None, CultureInfo.InvariantCulture, out var process) && !Runs(process)) File.Delete(left);
-        }
-    }
-
-    private static bool Runs(int process)
-    {
-        try
-        {
-            using var found = Process.GetProcessById(process);
-            return true;
-        }
-        catch (ArgumentException)
-        {
-            return false;
-        }
-    }
 
     private static void Build(string path, string name, PictureHeader header, string target, IJobReport report)
     {

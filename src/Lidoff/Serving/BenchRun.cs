@@ -5,6 +5,7 @@ using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Store;
 using Lidoff.Evidence.Working;
+using Lidoff.Seeing.Pictures;
 
 namespace Lidoff.Serving;
 
@@ -24,12 +25,19 @@ public static class BenchRun
     public static async Task<int> Serve(Seat seat, Workspace workspace, int? port, bool browser, string start, CancellationToken stop, (string Folder, string Dossier)? watch = null)
     {
         using var jobs = new JobDesk(seat.Clock);
-        using var tiles = new WorkspaceTiles(workspace, jobs);
+        using var seats = new PictureSeats();
+        var tiles = new WorkspaceTiles(workspace, jobs, seats);
         using var data = new WorkspaceBench(workspace, Desk.Ranker(seat, workspace));
         using var watches = new WatchDesk(data, seat.Clock, workspace.Folder);
         using var recordings = new RecordingDesk(data, Path.Combine(workspace.Folder, "recordings"), seat.Clock);
-        // What a start before this one was recording when it was killed is kept while the page comes up.
-        var recovering = Task.Run(recordings.Recover, stop);
+        // What a start before this one was recording when it was killed is kept while the page comes up; what it was computing is cleared away.
+        var recovering = Task.Run(
+            () =>
+            {
+                recordings.Recover();
+                UnfinishedFiles.Sweep(workspace.CacheFolder);
+            },
+            stop);
         using var told = watches.Listen((_, each) => seat.Talk.Say(each.Say));
         if (watch is var (folder, dossier))
         {
@@ -42,6 +50,7 @@ public static class BenchRun
             Data = data,
             Watches = watches,
             Tiles = tiles,
+            Seats = seats,
             PathOf = sha256 => workspace.Files.Has(sha256) ? workspace.Files.PathOf(sha256) : null,
             Recordings = recordings,
             Jobs = jobs,

@@ -22,7 +22,7 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(new Acts());
         Services.AddSingleton(new WatchDesk(Bench, TimeProvider.System));
         Services.AddSingleton(new Presenter());
-        Services.AddSingleton(new PictureWorths());
+        Services.AddSingleton(new PictureWorths(new PictureSeats()));
         Services.AddSingleton(new Selection());
         Services.AddSingleton(new JobDesk(TimeProvider.System));
         Services.AddSingleton(provider => new ComposeDesk(

@@ -16,7 +16,8 @@ public sealed class WorkspaceTilesTests : IDisposable
     {
         var sha = await Picture(3000, 2000);
         using var desk = new JobDesk(TimeProvider.System);
-        using var tiles = new WorkspaceTiles(bench.Workspace, desk);
+        using var seats = new PictureSeats();
+        var tiles = new WorkspaceTiles(bench.Workspace, desk, seats);
         // Stopped at its first word.
         using (desk.Listen(job => job.Cancel())) Assert.Null(await tiles.Levels(sha, CancellationToken.None));
         Assert.Equal(JobState.Stopped, Assert.Single(desk.Jobs).State);
@@ -31,7 +32,8 @@ public sealed class WorkspaceTilesTests : IDisposable
     {
         var sha = await Picture(40, 30);
         using var desk = new JobDesk(TimeProvider.System);
-        using var tiles = new WorkspaceTiles(bench.Workspace, desk);
+        using var seats = new PictureSeats();
+        var tiles = new WorkspaceTiles(bench.Workspace, desk, seats);
         Assert.NotNull(await tiles.Thumbnail(sha, 160, CancellationToken.None));
         Assert.NotNull(await tiles.Levels(sha, CancellationToken.None));
         Assert.Equal(2, Cached(sha).Length);

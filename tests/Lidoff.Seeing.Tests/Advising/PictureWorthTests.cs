@@ -23,6 +23,32 @@ public sealed class PictureWorthTests : IDisposable
         Assert.InRange(worth.EdgePx!.Value / (2 * 1.2816 * sigma), 0.75, 1.25);
     }
 
+    [Theory]
+    [InlineData(1200, 2000)]
+    [InlineData(2000, 700)]
+    [InlineData(90, 60)]
+    public void Every_format_is_read_from_top_to_bottom_and_gives_what_its_pixels_give(int width, int height)
+    {
+        // The same pixels in every lossless format; the low picture's patches lie over one another.
+        using var picture = Bars(1.3, 1, width, height);
+        string[] paths = [.. new[] { "p.png", "p.tif", "p.webp" }.Select(name => Path.Combine(folder, name))];
+        picture.Pngsave(paths[0], interlace: true);
+        picture.Tiffsave(paths[1], tile: true);
+        picture.Webpsave(paths[2], lossless: true);
+        var plain = Worth(Bars(1.3, 1, width, height));
+        Assert.All(paths, path => Assert.Equal(plain, PictureWorth.Of(path, "p", PictureFile.Read(path, "p").Value).Value));
+    }
+
+    [Fact]
+    public void A_picture_that_breaks_off_says_so()
+    {
+        var path = Path.Combine(folder, "half.png");
+        using (var picture = Bars(1.3, 1, 1200, 2000)) File.WriteAllBytes(path, [.. picture.PngsaveBuffer().SkipLast(4000)]);
+        Assert.Equal(
+            "“half.png” is a PNG picture whose pixels cannot be read to the end: cut off or damaged. Copy it again from where it came.",
+            PictureWorth.Of(path, "half.png", PictureFile.Read(path, "half.png").Value).Faults[0].Say);
+    }
+
     [Fact]
     public void A_blurred_picture_reads_no_small_letters_however_many_pixels_it_has()
     {
@@ -55,14 +81,14 @@ public sealed class PictureWorthTests : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     // Upright and lying bars of 24 px, as different as a part is from its board.
-    private static Image Bars(double sigma, double noise)
+    private static Image Bars(double sigma, double noise, int width = 1200, int height = 900)
     {
-        using var at = Image.Xyz(1200, 900);
+        using var at = Image.Xyz(width, height);
         using var columns = (at[0] / 24).Floor().Cast(Enums.BandFormat.Int) & 1;
         using var rows = (at[1] / 24).Floor().Cast(Enums.BandFormat.Int) & 1;
         using var bars = ((columns ^ rows) * 120) + 60;
         using var blurred = bars.Cast(Enums.BandFormat.Float).Gaussblur(sigma, minAmpl: 0.01, precision: Enums.Precision.Float);
-        using var grain = Image.Gaussnoise(1200, 900, sigma: noise, mean: 0, seed: 7);
+        using var grain = Image.Gaussnoise(width, height, sigma: noise, mean: 0, seed: 7);
         return (noise > 0 ? blurred + grain : blurred).Rint().Cast(Enums.BandFormat.Uchar);
     }
 
