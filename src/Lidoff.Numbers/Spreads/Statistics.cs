@@ -26,6 +26,15 @@ public static class Statistics
         return Sum(values) / values.Length;
     }
 
+    /// <summary>The middle value, or the mean of the two in the middle, of at least one.</summary>
+    public static double Median(IEnumerable<double> values)
+    {
+        var sorted = values.Order().ToArray();
+        Guard.That(sorted.Length > 0, "at least one value");
+        var middle = sorted.Length / 2;
+        return sorted.Length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+
     /// <summary>Sample standard deviation (divisor n − 1) of at least two values.</summary>
     public static double StandardDeviation(ReadOnlySpan<double> values)
     {

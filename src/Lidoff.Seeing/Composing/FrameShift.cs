@@ -1,3 +1,4 @@
+using Lidoff.Numbers.Spreads;
 using Lidoff.Seeing.Vision;
 using OpenCvSharp;
 
@@ -17,8 +18,8 @@ internal readonly record struct FrameShift(double X, double Y, double Apart)
     {
         var found = Blocks.Match(first, frame, places, Side, Reach, 0.6);
         if (found.Count < Math.Max(3, places.Count / 3)) return null;
-        var x = SimilarityFit.Median(found.Select(m => m.ToX - m.X));
-        var y = SimilarityFit.Median(found.Select(m => m.ToY - m.Y));
+        var x = Statistics.Median(found.Select(m => m.ToX - m.X));
+        var y = Statistics.Median(found.Select(m => m.ToY - m.Y));
         var apart = found.Select(m => Math.Sqrt(((m.ToX - m.X - x) * (m.ToX - m.X - x)) + ((m.ToY - m.Y - y) * (m.ToY - m.Y - y)))).Order().ElementAt((int)(0.9 * (found.Count - 1)));
         return new(x, y, apart);
     }

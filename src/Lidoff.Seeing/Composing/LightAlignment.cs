@@ -12,9 +12,7 @@ namespace Lidoff.Seeing.Composing;
 internal sealed record LightAlignment(IReadOnlyList<Similarity> Maps, double RestPx, IReadOnlyList<string> Says)
 {
     private const double WorkPixels = 1_500_000;
-    private const int Side = 72;
-    private const int Reach = 16;
-    private const int MostBlocks = 120;
+    private static readonly BlockAlignment Laying = new(Side: 72, MostBlocks: 120, Reach: 16, NextReach: 16, Rounds: 2, Alike: 0.3, Soft: 0.7);
 
     // Of the picture's width: beyond it the light falls on other slopes, and other things are seen.
     private const double MostMove = 0.03;
@@ -63,19 +61,7 @@ internal sealed record LightAlignment(IReadOnlyList<Similarity> Maps, double Res
         using var window = new Mat();
         Cv2.CreateHanningWindow(window, a.Size(), MatType.CV_32F);
         var shift = Cv2.PhaseCorrelate(a, b, window, out _);
-        var map = new Similarity(1, 0, -shift.X, -shift.Y);
-        (Similarity Map, double Rms)? found = null;
-        for (var round = 0; round < 2; round++)
-        {
-            using var laid = Warps.Warp(now, map, first.Size(), InterpolationFlags.Linear, BorderTypes.Replicate);
-            var places = Blocks.Places(laid, Side, MostBlocks);
-            var matches = Blocks.Match(laid, first, places, Side, Reach, 0.3);
-            if (matches.Count < 8 || SimilarityFit.To(matches, 0.7) is not { } fit || fit.Kept < Math.Max(8, places.Count / 5)) return found;
-            map = fit.Map.After(map);
-            found = (map, fit.Rms);
-        }
-
-        return found;
+        return Laying.Of(first, now, new(1, 0, -shift.X, -shift.Y), (places, _) => Math.Max(8, places / 5));
     }
 
     /// <summary>Strength of edges against their surroundings, 8 bits.</summary>

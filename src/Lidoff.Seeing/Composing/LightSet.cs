@@ -61,22 +61,10 @@ internal static class LightSet
         using var laid = map == Similarity.Identity ? grey.Clone() : Warps.Warp(grey, map, grey.Size(), InterpolationFlags.Cubic, BorderTypes.Replicate);
         using var wide = new Mat();
         laid.ConvertTo(wide, MatType.CV_32F, 1, 2);
-        using var around = Wide(wide, Math.Max(8, Around * wide.Width));
+        using var around = WideBlurs.Of(wide, Math.Max(8, Around * wide.Width));
         var even = new Mat();
         Cv2.Divide(wide, around, even);
         Cv2.Min(even, Brightest, even);
         return even;
-    }
-
-    private static Mat Wide(Mat sheet, double scale)
-    {
-        var by = Math.Max(1, (int)(scale / 4));
-        using var small = new Mat();
-        Cv2.Resize(sheet, small, new(Math.Max(1, sheet.Width / by), Math.Max(1, sheet.Height / by)), 0, 0, InterpolationFlags.Area);
-        using var soft = new Mat();
-        Cv2.GaussianBlur(small, soft, default, scale / by, borderType: BorderTypes.Replicate);
-        var blurred = new Mat();
-        Cv2.Resize(soft, blurred, sheet.Size(), 0, 0, InterpolationFlags.Linear);
-        return blurred;
     }
 }

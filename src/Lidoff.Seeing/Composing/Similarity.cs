@@ -5,6 +5,9 @@ internal readonly record struct Similarity(double A, double B, double X, double 
 {
     public static Similarity Identity { get; } = new(1, 0, 0, 0);
 
+    /// <summary>Turn and scale by <paramref name="a"/> and <paramref name="b"/> that take one place to another.</summary>
+    public static Similarity Taking(double a, double b, (double X, double Y) from, (double X, double Y) to) => new(a, b, to.X - (a * from.X) + (b * from.Y), to.Y - (b * from.X) - (a * from.Y));
+
     public double Scale => Math.Sqrt((A * A) + (B * B));
 
     public (double X, double Y) Apply(double x, double y) => ((A * x) - (B * y) + X, (B * x) + (A * y) + Y);

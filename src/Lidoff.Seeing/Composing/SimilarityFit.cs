@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Spreads;
+
 namespace Lidoff.Seeing.Composing;
 
 /// <summary>The similarity that takes places to their partners, by least squares that let go of what does not fit.</summary>
@@ -12,8 +14,8 @@ internal static class SimilarityFit
         var weights = new double[matches.Count];
         Array.Fill(weights, 1);
         // From the middle shift: a third of wrong matches does not move it.
-        var map = new Similarity(1, 0, Median(matches.Select(m => m.ToX - m.X)), Median(matches.Select(m => m.ToY - m.Y)));
-        var reach = Math.Max(soft * 8, 3 * Median(matches.Select(m => Away(map, m))));
+        var map = new Similarity(1, 0, Statistics.Median(matches.Select(m => m.ToX - m.X)), Statistics.Median(matches.Select(m => m.ToY - m.Y)));
+        var reach = Math.Max(soft * 8, 3 * Statistics.Median(matches.Select(m => Away(map, m))));
         for (var round = 0; round < Rounds; round++)
         {
             for (var i = 0; i < weights.Length; i++)
@@ -38,11 +40,12 @@ internal static class SimilarityFit
         return Math.Sqrt(((x - match.ToX) * (x - match.ToX)) + ((y - match.ToY) * (y - match.ToY)));
     }
 
-    /// <summary>The middle value.</summary>
-    public static double Median(IEnumerable<double> values)
+    /// <summary>The similarity through two matches.</summary>
+    public static Similarity Through(PointMatch a, PointMatch b)
     {
-        var sorted = values.Order().ToList();
-        return sorted.Count == 0 ? 0 : sorted.Count % 2 == 1 ? sorted[sorted.Count / 2] : (sorted[(sorted.Count / 2) - 1] + sorted[sorted.Count / 2]) / 2;
+        var (x, y, u, v) = (b.X - a.X, b.Y - a.Y, b.ToX - a.ToX, b.ToY - a.ToY);
+        var square = (x * x) + (y * y);
+        return Similarity.Taking(((x * u) + (y * v)) / square, ((x * v) - (y * u)) / square, (a.X, a.Y), (a.ToX, a.ToY));
     }
 
     private static Similarity? Solve(IReadOnlyList<PointMatch> matches, double[] weights, double usualScale)
@@ -75,6 +78,6 @@ internal static class SimilarityFit
         var known = 1 / (usualScale * usualScale);
         var drawn = ((square * scale) + known) / (square + known) / scale;
         (a, b) = (a * drawn, b * drawn);
-        return new Similarity(a, b, nx - (a * mx) + (b * my), ny - (b * mx) - (a * my));
+        return Similarity.Taking(a, b, (mx, my), (nx, ny));
     }
 }

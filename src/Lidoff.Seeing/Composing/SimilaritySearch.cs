@@ -46,12 +46,10 @@ internal static class SimilaritySearch
 
     private static Similarity? Through(PointMatch a, PointMatch b)
     {
-        var (x, y, u, v) = (b.X - a.X, b.Y - a.Y, b.ToX - a.ToX, b.ToY - a.ToY);
-        var square = (x * x) + (y * y);
-        if (square < LeastApart * LeastApart) return null;
-        var (p, q) = (((x * u) + (y * v)) / square, ((x * v) - (y * u)) / square);
-        var scale = Math.Sqrt((p * p) + (q * q));
-        return scale is > MostZoom or < 1 / MostZoom ? null : new Similarity(p, q, a.ToX - (p * a.X) + (q * a.Y), a.ToY - (q * a.X) - (p * a.Y));
+        var (x, y) = (b.X - a.X, b.Y - a.Y);
+        if ((x * x) + (y * y) < LeastApart * LeastApart) return null;
+        var map = SimilarityFit.Through(a, b);
+        return map.Scale is > MostZoom or < 1 / MostZoom ? null : map;
     }
 
     private static int Count(List<(PointMatch Match, int From)> left, Similarity map, int stride)

@@ -9,9 +9,7 @@ namespace Lidoff.Seeing.Composing;
 internal sealed record SliceAlignment(IReadOnlyList<Similarity> Maps, double RestPx, double Breathing, int? TurnsBack)
 {
     private const double WorkPixels = 1_500_000;
-    private const int Side = 64;
-    private const int Reach = 20;
-    private const int MostBlocks = 160;
+    private static readonly BlockAlignment Laying = new(Side: 64, MostBlocks: 160, Reach: 20, NextReach: 4, Rounds: 3, Alike: 0.7, Soft: 0.5);
 
     /// <summary>Maps from each slice to the first one, px of the pictures.</summary>
     public static SliceAlignment Of(IReadOnlyList<SourcePicture> slices, IJobReport report)
@@ -46,22 +44,7 @@ internal sealed record SliceAlignment(IReadOnlyList<Similarity> Maps, double Res
         return new([.. maps.Select(map => map.Finer(times))], Math.Sqrt(rests.Average(rest => rest * rest)) * times, scales.Max() - scales.Min(), Turn(scales));
     }
 
-    /// <summary>The map from <paramref name="now"/> to <paramref name="before"/>, beginning near <paramref name="guess"/>.</summary>
-    private static (Similarity Map, double Rms)? Between(Mat before, Mat now, Similarity guess)
-    {
-        var map = guess;
-        (Similarity Map, double Rms)? found = null;
-        for (var round = 0; round < 3; round++)
-        {
-            using var laid = Warps.Warp(now, map, before.Size(), InterpolationFlags.Linear, BorderTypes.Replicate);
-            var matches = Blocks.Match(laid, before, Blocks.Places(laid, Side, MostBlocks), Side, round == 0 ? Reach : 4, 0.7);
-            if (matches.Count < 8 || SimilarityFit.To(matches, 0.5) is not { } fit || fit.Kept < matches.Count / 3) return found;
-            map = fit.Map.After(map);
-            found = (map, fit.Rms);
-        }
-
-        return found;
-    }
+    private static (Similarity Map, double Rms)? Between(Mat before, Mat now, Similarity guess) => Laying.Of(before, now, guess, (_, found) => found / 3);
 
     /// <summary>The slice at which a scale that ran one way turns back by more than a tenth of its whole way; null where it never does.</summary>
     private static int? Turn(double[] scales)

@@ -143,8 +143,8 @@ internal sealed class SliceDepth(IReadOnlyList<SourcePicture> slices, IReadOnlyL
         var share = 1.0;
         foreach (var scale in Scales)
         {
-            using var w = Wide(weight, scale);
-            using var v = Wide(weighted, scale);
+            using var w = WideBlurs.Of(weight, scale);
+            using var v = WideBlurs.Of(weighted, scale);
             Cv2.ScaleAdd(v, share, sum, sum);
             Cv2.ScaleAdd(w, share, all, all);
             share *= 0.02;
@@ -153,24 +153,5 @@ internal sealed class SliceDepth(IReadOnlyList<SourcePicture> slices, IReadOnlyL
         var index = new Mat();
         Cv2.Divide(sum, all, index);
         return index;
-    }
-
-    /// <summary>A normal blur; wide ones on a reduced sheet, which costs no more than a narrow one.</summary>
-    private static Mat Wide(Mat sheet, double scale)
-    {
-        var blurred = new Mat();
-        var by = Math.Max(1, (int)(scale / 4));
-        if (by == 1)
-        {
-            Cv2.GaussianBlur(sheet, blurred, default, scale);
-            return blurred;
-        }
-
-        using var small = new Mat();
-        Cv2.Resize(sheet, small, new(Math.Max(1, sheet.Width / by), Math.Max(1, sheet.Height / by)), 0, 0, InterpolationFlags.Area);
-        using var soft = new Mat();
-        Cv2.GaussianBlur(small, soft, default, scale / by, borderType: BorderTypes.Replicate);
-        Cv2.Resize(soft, blurred, sheet.Size(), 0, 0, InterpolationFlags.Linear);
-        return blurred;
     }
 }

@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Spreads;
+
 namespace Lidoff.Seeing.Composing;
 
 /// <summary>
@@ -106,7 +108,7 @@ internal sealed class TileAdjustment
 
             for (var k = 0; k < own; k++) bend[k] += step[(4 * (tiles.Count - 1)) + k];
             rms = kept == 0 ? 0 : Math.Sqrt(square / kept);
-            reach = Math.Max(1.5, Math.Min(reach, 4 * SimilarityFit.Median(left)));
+            reach = Math.Max(1.5, Math.Min(reach, 4 * Statistics.Median(left)));
         }
 
         List<LaidTile> laid = [.. tiles.Select((tile, k) => new LaidTile(tile, at[k], new(tile.Width, tile.Height, bend)))];

@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Working;
+using Lidoff.Seeing.Vision;
 using OpenCvSharp;
 
 namespace Lidoff.Seeing.Composing;
@@ -44,12 +45,7 @@ internal static class TileBlending
     private static Mat Low(Mat colour)
     {
         var scale = Math.Max(4, Coarse * colour.Width);
-        var by = Math.Max(1, (int)(scale / 3));
-        var low = new Mat();
-        Cv2.Resize(colour, low, new(Math.Max(2, colour.Width / by), Math.Max(2, colour.Height / by)), 0, 0, InterpolationFlags.Area);
-        low.ConvertTo(low, MatType.CV_32FC3);
-        Cv2.GaussianBlur(low, low, default, scale / by, borderType: BorderTypes.Replicate);
-        return low;
+        return WideBlurs.Reduced(colour, scale, Math.Max(1, (int)(scale / 3)));
     }
 
     private static void Fill(Mat strip, IReadOnlyList<LaidTile> laid, List<Mat> coarse, int left, int top)

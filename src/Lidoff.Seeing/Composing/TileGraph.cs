@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Numbers.Spreads;
 
 namespace Lidoff.Seeing.Composing;
 
@@ -123,7 +124,7 @@ internal sealed class TileGraph(IReadOnlyList<Tile> tiles, IReadOnlyList<TilePai
     /// <summary>Lets go of weak pairs that others, two ways round, contradict.</summary>
     private void DropWeak()
     {
-        var usual = SimilarityFit.Median(pairs.Select(pair => (double)pair.Matches.Count));
+        var usual = Statistics.Median(pairs.Select(pair => (double)pair.Matches.Count));
         while (Loops(pairs).Where(loop => loop.Px >= Closes && loop.Pair.Matches.Count < Weak * usual).OrderByDescending(loop => loop.Px).Select(loop => loop.Pair).FirstOrDefault() is { } pair
             && TwiceJoined(pair.First, pair.Second, [.. pairs.Where(each => each != pair)]))
         {

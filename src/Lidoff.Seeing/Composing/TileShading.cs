@@ -1,4 +1,5 @@
 using Lidoff.Numbers;
+using Lidoff.Numbers.Spreads;
 using OpenCvSharp;
 
 namespace Lidoff.Seeing.Composing;
@@ -107,7 +108,8 @@ internal static class TileShading
             for (var k = 0; k < tiles; k++) equations.Add([(k, 1)], start[k], 1 / (usualGain * usualGain));
             for (var t = 0; t < Terms; t++) equations.Add([(tiles + t, 1)], start[tiles + t], usual is null ? Fixed : 1 / (usual[t] * usual[t]));
             found = equations.Solve();
-            reach = Math.Max(0.05, 4 * SimilarityFit.Median(left));
+            // Tiles that share nothing but glare leave their light as it is.
+            reach = left.Count == 0 ? reach : Math.Max(0.05, 4 * Statistics.Median(left));
         }
 
         return found;

@@ -93,6 +93,25 @@ public static class PictureFile
         return image.Format == Enums.BandFormat.Uchar ? image : image.Cast(Enums.BandFormat.Uchar);
     }
 
+    /// <summary>
+    /// By how much a decoder can shrink a picture while it reads it (1, 2, 4 or 8) and leave its long side at least <paramref name="leastSide"/> px:
+    /// that saves time and memory. Only JPEG's can.
+    /// </summary>
+    internal static int Shrinking(PictureHeader header, double leastSide)
+    {
+        var (shrink, side) = (1, Math.Max(header.Width, header.Height));
+        if (header.Kind.MediaType == "image/jpeg") while (shrink < 8 && side / (shrink * 2.0) >= leastSide) shrink *= 2;
+        return shrink;
+    }
+
+    /// <summary>A picture that was made small, upright and in memory: all of its rows fit, so it is turned now and not as it streams. The caller owns it.</summary>
+    internal static Image SmallUpright(Image small, PictureHeader header)
+    {
+        var held = small.CopyMemory();
+        if (header.Orientation == 1) return held;
+        using (held) return PictureTurn.Upright(held, header.Orientation).CopyMemory();
+    }
+
     /// <summary>A HEIC by its header; its decoder hands it out upright, so no orientation is left to respect.</summary>
     private static Outcome<PictureHeader> Heic(string path, RecognisedFile kind, string name, PictureLimits limits)
     {

@@ -15,15 +15,12 @@ public static class Thumbnail
     public static Outcome<byte[]> Jpeg(string path, string name, PictureHeader header, int longestSide)
     {
         Guard.That(longestSide > 0, "a side above zero");
-        var shrink = 1;
-        // Decoding at a half, a quarter or an eighth saves time; one and a half times the wanted size is kept for a clean reduction.
-        while (shrink < 8 && header.Kind.MediaType == "image/jpeg" && 2L * Math.Max(header.Width, header.Height) / (shrink * 2) >= 3L * longestSide) shrink *= 2;
         try
         {
-            using var image = PictureFile.Stored(path, header, shrink);
+            // One and a half times the wanted size is kept for a clean reduction.
+            using var image = PictureFile.Stored(path, header, PictureFile.Shrinking(header, 1.5 * longestSide));
             using var small = image.ThumbnailImage(longestSide, height: longestSide, size: Enums.Size.Down, noRotate: true);
-            // Turned when it is small: all of its rows fit into memory.
-            using var upright = PictureTurn.Upright(small.CopyMemory(), header.Orientation);
+            using var upright = PictureFile.SmallUpright(small, header);
             return upright.JpegsaveBuffer(q: 85, keep: Enums.ForeignKeep.None);
         }
         catch (VipsException)

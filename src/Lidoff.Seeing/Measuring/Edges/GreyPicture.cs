@@ -14,14 +14,11 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
     public static GreyPicture Read(string path, PictureHeader header, int longest)
     {
         var side = Math.Max(header.Width, header.Height);
-        var coarse = 1;
-        if (header.Kind.MediaType == "image/jpeg") while (coarse < 8 && side / (coarse * 2) >= longest) coarse *= 2;
-        using var stored = PictureFile.Stored(path, header, coarse);
+        using var stored = PictureFile.Stored(path, header, PictureFile.Shrinking(header, longest));
         // Whole-number averages of bytes: the same values on every machine.
         var factor = Math.Max(1, (int)Math.Round(Math.Max(stored.Width, stored.Height) / (double)longest));
         using var shrunk = factor > 1 ? stored.Shrink(factor, factor) : stored.Copy();
-        using var memory = shrunk.CopyMemory();
-        using var small = header.Orientation == 1 ? memory.Copy() : PictureTurn.Upright(memory, header.Orientation);
+        using var small = PictureFile.SmallUpright(shrunk, header);
         var bytes = small.WriteToMemory<byte>();
         var bands = small.Bands;
         var values = new float[small.Width * small.Height];
