@@ -8,17 +8,20 @@ namespace Lidoff.Seeing.Advising;
 /// </summary>
 public sealed record ShotPlan
 {
-    /// <summary>A letter that tall can be told from its look-alikes; below 12 it cannot. Common practice, no source.</summary>
+    /// <summary>A letter that tall can be told from its look-alikes; below 12 it cannot. A judgement, no source.</summary>
     public const double LetterPx = 15;
 
-    /// <summary>Share of a frame that its neighbour shows too, so that a stitch holds. Common practice is 20 to 30 %; no source.</summary>
+    /// <summary>Share of a frame that its neighbour shows too, so that a stitch holds. A judgement, no source: common practice is 20 to 30 %.</summary>
     public const double Overlap = 0.25;
 
-    /// <summary>Focus steps are three quarters of the sharp depth, so that every height is sharp in one slice at least. Common practice is 0.7 to 0.8.</summary>
+    /// <summary>Focus steps are three quarters of the sharp depth, so that every height is sharp in one slice at least. A judgement, no source: common practice is 0.7 to 0.8.</summary>
     public const double Step = 0.75;
 
-    // Green light; an Airy disc of two pixels' width costs no detail that the sensor could keep (the sampling theorem's two pixels a detail).
+    // Green light, where eyes and sensors see best (the CIE's photopic maximum is 0.555 µm).
     private const double WavelengthUm = 0.55;
+
+    // The Airy disc up to its first dark ring is 2.44·λ·N wide (Born and Wolf, Principles of Optics, 8.5.2). At two pixels' width it costs no
+    // detail that the sensor could keep, since a detail takes two pixels (the sampling theorem): a judgement, others take 2.5.
     private const double AiryPx = 2;
     private const double AiryDiameter = 2.44;
 
@@ -75,7 +78,7 @@ public sealed record ShotPlan
         var frames = one >= need ? 1 : (int)Math.Ceiling(((ask.FieldMm * need) - (Overlap * ask.CameraPx)) / ((1 - Overlap) * ask.CameraPx));
         var scale = frames == 1 ? one : need;
         var m = scale * ask.PixelUm / 1000;
-        // As the sensor sees it, a lens at magnification m is (1 + m) times as slow as marked.
+        // As the sensor sees it, a lens at magnification m is (1 + m) times as slow as marked (thin lens, pupils of equal size).
         var seen = AiryPx * ask.PixelUm / (AiryDiameter * WavelengthUm);
         var aperture = m / (2 * seen);
         var depthUm = Depth(aperture, m, ask.PixelUm);
@@ -88,8 +91,9 @@ public sealed record ShotPlan
     }
 
     /// <summary>
-    /// Sharp depth on the board's side, µm: λ/A² for the wave, and a pixel seen through the lens, p/(m·A), for the sensor; A is the numerical
-    /// aperture on the board's side (the usual sum for cameras on microscopes; from memory).
+    /// Sharp depth on the board's side, µm: λ/A² for the wave (a quarter of a wavelength at the rim at either end: Born and Wolf, 8.8), and a
+    /// pixel seen through the lens, p/(m·A), for the sensor; A is the numerical aperture on the board's side. Their sum is that of
+    /// microscopyu.com, Depth of Field Calculator, formula 1.
     /// </summary>
     internal static double Depth(double aperture, double magnification, double pixelUm) => (WavelengthUm / (aperture * aperture)) + (pixelUm / (magnification * aperture));
 

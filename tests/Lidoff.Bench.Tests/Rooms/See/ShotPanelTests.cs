@@ -11,11 +11,11 @@ public sealed class ShotPanelTests : BunitContext
     {
         var panel = Render<ShotPanel>();
         // 4000 px over 40 mm, and 15 px on a letter of 0.3 mm.
-        Assert.Contains("One frame is enough: 100 px/mm, 50 are needed (15 px a letter).", panel.Find("output").TextContent, StringComparison.Ordinal);
+        Assert.Contains("One frame is enough: 100 px/mm, about 50 are needed (15 px a letter).", panel.Find("output").TextContent, StringComparison.Ordinal);
         Field(panel, "shot-camera").Input("1000");
-        Assert.Contains("shoot 3 frames along the longer side, 20 mm each", panel.Find("output").TextContent, StringComparison.Ordinal);
-        // 1.2 mm up to a lens 150 mm away.
-        Assert.Contains("lengths on the tallest top read 0.8 % too long", panel.Find("output").TextContent, StringComparison.Ordinal);
+        Assert.Contains("shoot 3 frames along the longer side, about 20 mm each", panel.Find("output").TextContent, StringComparison.Ordinal);
+        // 1.2 mm up to a lens 150 mm away: 1.2/148.8.
+        Assert.Contains("lengths on the tallest top read about 0.81 % too long", panel.Find("output").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public sealed class ShotPanelTests : BunitContext
         var panel = Render<ShotPanel>();
         Field(panel, "shot-field").Input("4 cm");
         Field(panel, "shot-letter").Input("");
-        Assert.Contains("100 px/mm, 50 are needed", panel.Find("output").TextContent, StringComparison.Ordinal);
+        Assert.Contains("100 px/mm, about 50 are needed", panel.Find("output").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,10 +42,10 @@ public sealed class ShotPanelTests : BunitContext
     [Fact]
     public void A_picture_at_hand_is_told_what_it_is_good_for()
     {
-        Assert.Equal(["Letters of 0.30 mm and taller can be read.", "Sharp: edges 1.8 px wide."], ShotSentences.Of(new PictureWorth(1.8, 0), 50));
+        Assert.Equal(["Letters of about 0.30 mm and taller can be read.", "Sharp: edges about 1.8 px wide."], ShotSentences.Of(new PictureWorth(1.8, 0), 50));
         var poor = ShotSentences.Of(new PictureWorth(10, 0.12), null);
-        Assert.StartsWith("Blurred: its sharpest edges are 10 px wide, so it shows no more than a sharp one with 25 % of its px/mm.", poor[0], StringComparison.Ordinal);
-        Assert.StartsWith("12 % is burnt out", poor[1], StringComparison.Ordinal);
+        Assert.StartsWith("Blurred: its sharpest edges are about 10 px wide, so it shows no more than a sharp one with about 25 % of its px/mm.", poor[0], StringComparison.Ordinal);
+        Assert.StartsWith("About 12 % is burnt out", poor[1], StringComparison.Ordinal);
     }
 
     private static AngleSharp.Dom.IElement Field(IRenderedComponent<ShotPanel> panel, string draft) => panel.Find($"[data-draft={draft}]");

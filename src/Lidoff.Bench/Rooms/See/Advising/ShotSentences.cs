@@ -4,7 +4,10 @@ using Lidoff.Seeing.Advising;
 
 namespace Lidoff.Bench.Rooms.See.Advising;
 
-/// <summary>A shot's plan in words: what to set, and where the scale must lie.</summary>
+/// <summary>
+/// A shot's plan in words: what to set, and where the scale must lie. What follows from typed numbers alone stands as it is, what rests on
+/// judgements or on an idea of the lens with "about" and two digits.
+/// </summary>
 public static class ShotSentences
 {
     /// <summary>The plan, in the order in which it is set up.</summary>
@@ -14,17 +17,17 @@ public static class ShotSentences
         return
         [
             plan.FramesAlong == 1
-                ? Say($"One frame is enough: {plan.PxPerMm:0.#} px/mm, {plan.NeedPxPerMm:0.#} are needed ({ShotPlan.LetterPx:0} px a letter).")
-                : Say($"One frame has {plan.OneFramePxPerMm:0.#} px/mm of the {plan.NeedPxPerMm:0.#} needed ({ShotPlan.LetterPx:0} px a letter): shoot {plan.FramesAlong} frames along the longer side, {plan.FrameMm:0.#} mm each with a quarter shared, or only where letters are."),
+                ? Say($"One frame is enough: {plan.PxPerMm:0.#} px/mm, about {Two(plan.NeedPxPerMm)} are needed ({ShotPlan.LetterPx:0} px a letter).")
+                : Say($"One frame has {plan.OneFramePxPerMm:0.#} px/mm of about {Two(plan.NeedPxPerMm)} needed ({ShotPlan.LetterPx:0} px a letter): shoot {plan.FramesAlong} frames along the longer side, about {Two(plan.FrameMm)} mm each with a quarter shared, or only where letters are."),
             plan.FNumber < 1
-                ? Say($"At {plan.Magnification:0.##} times life size no lens opens wide enough: open it fully.")
-                : Say($"Aperture about f/{plan.FNumber:0.#} as marked, at {plan.Magnification:0.##} times life size: closed further, diffraction blurs the letters."),
+                ? Say($"At about {Two(plan.Magnification)} times life size no lens opens wide enough: open it fully.")
+                : Say($"Aperture about f/{Two(plan.FNumber)} as marked, at about {Two(plan.Magnification)} times life size: closed further, diffraction blurs the letters."),
             plan.Slices == 1
-                ? Say($"Sharp over {Depth(plan.DepthMm)}: one picture holds board and tops.")
-                : Say($"Sharp over {Depth(plan.DepthMm)}: {plan.Slices} slices {Depth(plan.StepMm)} apart for board and tops, or focus on the plane that carries the letters."),
+                ? Say($"Sharp over about {Depth(plan.DepthMm)}: one picture holds board and tops.")
+                : Say($"Sharp over about {Depth(plan.DepthMm)}: {plan.Slices} slices about {Depth(plan.StepMm)} apart for board and tops, or focus on the plane that carries the letters."),
             plan.HeightError < 0.001
                 ? "The scale lies on the board, beside what is measured, over half the frame or more, away from its rim."
-                : Say($"The scale lies in the plane of what is measured, over half the frame or more, away from its rim: on the board, lengths on the tallest top read {plan.HeightError * 100:0.#} % too long. Say its height when you measure."),
+                : Say($"The scale lies in the plane of what is measured, over half the frame or more, away from its rim: on the board, lengths on the tallest top read about {Two(plan.HeightError * 100)} % too long. Say its height when you measure."),
         ];
     }
 
@@ -35,15 +38,24 @@ public static class ShotSentences
     {
         Guard.NotNull(worth);
         var says = new List<string>();
-        if (pxPerMm is { } scale) says.Add(Say($"Letters of {worth.LetterMm(scale):0.00} mm and taller can be read."));
+        if (pxPerMm is { } scale) says.Add(Say($"Letters of about {Two(worth.LetterMm(scale))} mm and taller can be read."));
         if (worth.EdgePx is null) says.Add("No edge is strong enough to tell how sharp it is.");
-        else if (worth.EdgePx > PictureWorth.SharpPx) says.Add(Say($"Blurred: its sharpest edges are {worth.EdgePx:0.#} px wide, so it shows no more than a sharp one with {PictureWorth.SharpPx / worth.EdgePx * 100:0} % of its px/mm. Focus, steadier stand, or less enlargement by the camera's program."));
-        else says.Add(Say($"Sharp: edges {worth.EdgePx:0.#} px wide."));
-        if (worth.Burnt > 0.02) says.Add(Say($"{worth.Burnt * 100:0} % is burnt out: laser marks vanish in glare. Diffuse or polarise the light, or expose less."));
+        else if (worth.EdgePx > PictureWorth.SharpPx) says.Add(Say($"Blurred: its sharpest edges are about {Two(worth.EdgePx.Value)} px wide, so it shows no more than a sharp one with about {Two(PictureWorth.SharpPx / worth.EdgePx.Value * 100)} % of its px/mm. Focus, steadier stand, or less enlargement by the camera's program."));
+        else says.Add(Say($"Sharp: edges about {Two(worth.EdgePx.Value)} px wide."));
+        if (worth.Burnt > 0.02) says.Add(Say($"About {Two(worth.Burnt * 100)} % is burnt out: laser marks vanish in glare. Diffuse or polarise the light, or expose less."));
         return says;
     }
 
-    private static string Depth(double mm) => mm < 1 ? Say($"{mm * 1000:0} µm") : Say($"{mm:0.0} mm");
+    private static string Depth(double mm) => mm < 1 ? Say($"{Two(mm * 1000)} µm") : Say($"{Two(mm)} mm");
+
+    // What rests on judgements and on a thin lens carries no third digit.
+    private static string Two(double value)
+    {
+        var decimals = 1 - int.Parse(value.ToString("E1", CultureInfo.InvariantCulture).AsSpan(4), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        if (decimals >= 0) return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        var place = Math.Pow(10, -decimals);
+        return (Math.Round(value / place) * place).ToString("F0", CultureInfo.InvariantCulture);
+    }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
