@@ -24,13 +24,13 @@ public static class EntryWords
     {
         DossierOpened opened => $"dossier{Colon(opened.Title)}.",
         FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
-        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######} ± {scale.Reference.UMm:0.######} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px{(scale.CarriedFrom.Length > 0 ? ", carried over from " + Named(scale.CarriedFrom, model) : "")}."),
+        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######}{Doubt(scale.Reference.UMm)} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px{(scale.CarriedFrom.Length > 0 ? ", carried over from " + Named(scale.CarriedFrom, model) : "")}."),
         LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {Named(clicked.Picture, model)}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
-        LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######} ± {read.UMm:0.######} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
-        LandmarkSighting landmark => $"landmark {landmark.Landmark}{(landmark.At is { } at ? $" in {Named(landmark.Picture, model)} at {Point(at)} px" : "")}{(landmark is { XMm: { } x, YMm: { } y } ? Text($", known to lie at ({x:0.######}, {y:0.######}) ± {landmark.UMm:0.######} mm") : "")}.",
+        LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######}{Doubt(read.UMm)} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
+        LandmarkSighting landmark => $"landmark {landmark.Landmark}{(landmark.At is { } at ? $" in {Named(landmark.Picture, model)} at {Point(at)} px" : "")}{(landmark is { XMm: { } x, YMm: { } y } ? Text($", known to lie at ({x:0.######}, {y:0.######}){Doubt(landmark.UMm)} mm") : "")}.",
         MarkSighting mark => $"mark on {mark.Spot}: {mark.Written}.",
-        BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm, each ± {body.UMm:0.######}."),
-        PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######} ± {pitch.UMm:0.######} mm."),
+        BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm{(body.UMm > 0 ? ", each" + Doubt(body.UMm) : "")}."),
+        PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######}{Doubt(pitch.UMm)} mm."),
         SpotSighting spot => $"spot {spot.Spot}{Colon(spot.Role)}.",
         PictureSighting picture => $"{Named(picture.File, model)} is a picture of the specimen.",
         ComposedSighting made => $"{Named(made.Picture, model)} was made as {Made(made.Method)} of {string.Join(", ", made.Inputs.Select(input => Named(input, model)))}{(made.RestPx is { } rest ? Text($"; {rest:0.##} px left between them") : "")}.",
@@ -44,8 +44,8 @@ public static class EntryWords
         PinsSighting pins => $"pins of {pins.Spot}: {pins.Count?.ToString(CultureInfo.InvariantCulture) ?? "not counted"}{(pins.Ground.Count > 0 ? ", on ground " + string.Join(", ", pins.Ground) : "")}.",
         BusSighting bus => Text($"{bus.Spot} answered on a bus{(bus.Address is { } address ? $" at 0x{address:x2}" : "")}."),
         IdentitySighting identity => Text($"{(identity.Spot.Length > 0 ? identity.Spot : "a part")} returned 0x{identity.Value:x2} from register 0x{identity.Register:x2}."),
-        SupplySighting supply => Text($"supply of {supply.Spot}: {supply.V:0.######} ± {supply.UV:0.######} V."),
-        MassSighting mass => Text($"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.######} ± {mass.UG:0.######} g."),
+        SupplySighting supply => Text($"supply of {supply.Spot}: {supply.V:0.######}{Doubt(supply.UV)} V."),
+        MassSighting mass => Text($"mass of {(mass.Spot.Length > 0 ? mass.Spot : "the whole")}: {mass.G:0.######}{Doubt(mass.UG)} g."),
         TouchSighting touch => $"touch of {touch.A.Text} and {touch.B.Text}: {Reading(touch)}.",
         NetDrawn net => $"net {net.Net} drawn by hand: {string.Join(", ", net.Points.Select(point => point.Text))}.",
         RailDrawn rail => $"rail {rail.Rail}{Rail(rail)}.",
@@ -124,7 +124,8 @@ public static class EntryWords
         return volts.Length > 0 && ends.Length > 0 ? volts + "," + ends : volts + ends;
     }
 
-    private static string Doubt(double? u) => u is { } known ? Text($" ± {known:0.######}") : "";
+    // No doubt was noted where it is zero: "± 0" would claim what no instrument can. One too small for six decimals keeps its first digits.
+    private static string Doubt(double? u) => u is > 0 and var known ? known < 5e-7 ? Text($" ± {known:0.##E+0}") : Text($" ± {known:0.######}") : "";
 
     private static string Named(string picture, DossierModel? model) => model?.Picture(picture) is { Found: true } found ? found.Name : picture;
 

@@ -12,7 +12,10 @@ public sealed class EntryWordsTests : IDisposable
 
     [Theory]
     [InlineData("""{"kind":"scale","picture":"top.png","from":[0.25,0],"to":[1000,0],"length_mm":20.5,"u_mm":0.0005}""", "a known length of 20.5 ± 0.0005 mm in top.png, from (0.3, 0) to (1000, 0) px.")]
-    [InlineData("""{"kind":"scale","picture":"top.png","from":[0,0],"to":[1000,0],"length_mm":20.5,"carried_from":"under.png"}""", "a known length of 20.5 ± 0 mm in top.png, from (0, 0) to (1000, 0) px, carried over from under.png.")]
+    [InlineData("""{"kind":"scale","picture":"top.png","from":[0,0],"to":[1000,0],"length_mm":20.5,"carried_from":"under.png"}""", "a known length of 20.5 mm in top.png, from (0, 0) to (1000, 0) px, carried over from under.png.")]
+    [InlineData("""{"kind":"scale","picture":"top.png","from":[0,0],"to":[1000,0],"length_mm":20.5,"u_mm":2.5e-7}""", "a known length of 20.5 ± 2.5E-7 mm in top.png, from (0, 0) to (1000, 0) px.")]
+    [InlineData("""{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0,"instrument":"gauge block"}""", "width of U1: 3.2 mm with gauge block.")]
+    [InlineData("""{"kind":"body","spot":"U1","mm":[6,6],"u_mm":0}""", "body of U1: 6 × 6 mm.")]
     [InlineData("""{"kind":"length","spot":"U1","what":"width","picture":"top.png","from":[0,0],"to":[350,12.5]}""", "width of U1 clicked in top.png, from (0, 0) to (350, 12.5) px.")]
     [InlineData("""{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0.015,"instrument":"calliper"}""", "width of U1: 3.2 ± 0.015 mm with calliper.")]
     [InlineData("""{"kind":"length","spot":"U1","what":"width","mm":3.2,"u_mm":0.015}""", "width of U1: 3.2 ± 0.015 mm with an instrument.")]
