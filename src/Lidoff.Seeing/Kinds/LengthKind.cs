@@ -31,7 +31,7 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default 1)"),
         new("mm", "number", false, "the value an instrument gave, mm, instead of picture, from and to"),
-        new("u_mm", "number", false, "its standard uncertainty, mm (default that of the instrument: calliper 0.015, micrometer 0.003, loupe 0.031, ruler 0.21)"),
+        new("u_mm", "number", false, "its standard uncertainty, mm (default that of the instrument: calliper 0.015, micrometer 0.003, loupe 0.031, ruler 0.23, tape 0.5)"),
         new("instrument", "text", false, "which instrument"),
     ];
 
