@@ -175,6 +175,15 @@ public static class SeeingSentences
     /// <summary>Progress of a pyramid.</summary>
     public static string MakingTiles(string name) => $"Making tiles of {Quoted(name)}";
 
+    /// <summary>Edges of a look of another shape.</summary>
+    public static string LookEdges(int count) => $"{count} numbers (direction, convergence along x and y, excess over a right angle, bend), or none";
+
+    /// <summary>A covariance that does not belong to the edges.</summary>
+    public static string LookCovariance(int count) => $"{count} numbers, the lower triangle of the edges' covariance row by row, where there are edges, and none without them";
+
+    /// <summary>Numbers that are no covariance.</summary>
+    public static string LookNoCovariance => "a covariance: a symmetric, positive definite matrix";
+
     /// <summary>A key of a job that means nothing here.</summary>
     public static string UnknownKey(string key) => $"The job's key {Quoted(key)} is not known and was left out.";
 

@@ -25,4 +25,11 @@ public static class CommandSentences
     public static string Noted(int stored, int refused) => refused == 0
         ? string.Create(CultureInfo.InvariantCulture, $"{stored} noted.")
         : string.Create(CultureInfo.InvariantCulture, $"{stored} noted, {refused} refused; the refused lines are above and nothing of them was stored.");
+
+    /// <summary>What a look at a picture brought.</summary>
+    public static string Looked(string picture, Seeing.Kinds.LookSighting look) =>
+        $"{picture}: {(look.Edges.Count > 0 ? "its straight edges tell how the camera stood" : "its edges tell nothing of the camera")}{(look.WordsMirrored ? "; its words read mirrored" : "")}";
+
+    /// <summary>Every picture with a known length was looked at before.</summary>
+    public static string NothingToLookAt => "No picture with a known length is left to look at.";
 }

@@ -1,5 +1,3 @@
-using System.Collections.Concurrent;
-using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
@@ -43,10 +41,6 @@ public sealed class ScaleFit
 
     // What is called established has these odds.
     private const double Sure = 0.95;
-
-    private const int MostRemembered = 500;
-
-    private static readonly ConcurrentDictionary<Asked, ScaleFit> Remembered = new();
 
     private readonly IReadOnlyList<ReferenceLength> references;
     private readonly PictureFrame frame;
@@ -181,29 +175,32 @@ public sealed class ScaleFit
     {
         Guard.That(references.Count > 0, "at least one reference");
         Guard.NotNegative(clickPx);
-        // Hundreds of lengths lie in one picture, and its cameras are the same for all of them. A pure function is remembered, nothing else.
-        var asked = new Asked([.. references], frame, clickPx, cameraDistanceMm, slant);
-        if (Remembered.TryGetValue(asked, out var fitted)) return fitted;
-        if (Remembered.Count >= MostRemembered) Remembered.Clear();
-        return Remembered[asked] = new(asked.References, frame, clickPx, cameraDistanceMm, slant);
+        return new(references, frame, clickPx, cameraDistanceMm, slant);
     }
-
-    private sealed record Asked(ValueList<ReferenceLength> References, PictureFrame Frame, double ClickPx, double? CameraDistanceMm, PictureSlant? Slant);
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
     public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm)
     {
-        var parts = Mixture(from, to, heightMm);
-        var mean = parts.Sum(part => part.Weight * part.Mm);
-        var variance = parts.Sum(part => part.Weight * (Square(part.Mm * part.RelativeU) + Square(part.Mm - mean)));
-        return (from.DistanceTo(to) / mean, Math.Sqrt(variance) / mean);
+        var (mean, relative) = Scale(Mixture(from, to, heightMm));
+        return (from.DistanceTo(to) / mean, relative);
     }
 
-    /// <summary>The target's length as a mixture of normals over poses: weight, mean and standard deviation, mm.</summary>
-    internal IReadOnlyList<(double Weight, double Mean, double Sd)> Length(TargetLength target)
+    /// <summary>
+    /// The target's length as a mixture of normals over poses (weight, mean and standard deviation, mm), and the part of its relative
+    /// standard uncertainty that comes from the scale alone.
+    /// </summary>
+    internal (IReadOnlyList<(double Weight, double Mean, double Sd)> Parts, double ScaleShare) Length(TargetLength target)
     {
         var own = 2 * Square((target.ClickPx ?? clickPx) / target.From.DistanceTo(target.To));
-        return [.. Mixture(target.From, target.To, target.HeightMm).Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))];
+        var scale = Mixture(target.From, target.To, target.HeightMm);
+        return ([.. scale.Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))], Scale(scale).RelativeU);
+    }
+
+    private static (double Mm, double RelativeU) Scale(List<(double Weight, double Mm, double RelativeU)> parts)
+    {
+        var mean = parts.Sum(part => part.Weight * part.Mm);
+        var variance = parts.Sum(part => part.Weight * (Square(part.Mm * part.RelativeU) + Square(part.Mm - mean)));
+        return (mean, Math.Sqrt(variance) / mean);
     }
 
     /// <summary>A shape as a mixture of normals over poses, in mm, mm² or degrees; empty where its places have none under any pose.</summary>

@@ -7,6 +7,7 @@ using Lidoff.Evidence.Store;
 using Lidoff.Naming.Knowing;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Claims;
@@ -22,6 +23,8 @@ public sealed class OpenDossier
 {
     private readonly Dictionary<string, Outcome<PictureHeader>> headers = new(StringComparer.Ordinal);
     private (IDossierView View, IReadOnlyList<Claim> Claims, IReadOnlyList<TiedClaim> Tied, IReadOnlyList<Quarrel> Quarrels)? now;
+
+    private (IDossierView View, IReadOnlySet<string> Pictures)? lookedAt;
 
     private OpenDossier(Workspace workspace, DossierSession session, DossierModel model)
     {
@@ -50,6 +53,19 @@ public sealed class OpenDossier
 
     /// <summary>Sightings that cannot all be true, in the book's order.</summary>
     public IReadOnlyList<Quarrel> Quarrels => Now().Quarrels;
+
+    /// <summary>Hashes of the pictures that a machine has looked at, also where the look was taken back since: nothing is looked at again in silence.</summary>
+    public IReadOnlySet<string> Looked
+    {
+        get
+        {
+            if (lookedAt is { } known && ReferenceEquals(known.View, Session.View)) return known.Pictures;
+            var pictures = Session.View.Entries.Where(each => each.Entry.Kind == LookKind.Word && each.Payload is not null)
+                .Select(each => LookKind.PictureOf(each.Payload!.Value)).ToHashSet(StringComparer.Ordinal);
+            lookedAt = (Session.View, pictures);
+            return pictures;
+        }
+    }
 
     /// <summary>Opens a dossier and feeds its model. Several dossiers may share the naming engine; it is made when a name is first asked for.</summary>
     public static Outcome<OpenDossier> Open(Workspace workspace, string name, Lazy<Ranker> ranker) =>

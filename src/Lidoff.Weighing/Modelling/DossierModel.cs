@@ -18,6 +18,7 @@ public sealed class DossierModel
     private readonly Dictionary<EntryId, int> positions = [];
     private readonly PictureStep pictures;
     private readonly TakenScaleStep scales;
+    private readonly FittedPictureStep fitted;
     private readonly BoardStep boards;
     private readonly PictureBoardStep pictureBoards;
     private readonly LengthStep lengths;
@@ -39,7 +40,8 @@ public sealed class DossierModel
         var specimens = new PictureSpecimenStep(Tables, pictures);
         boards = new(Tables, pictures, own, new SideStep(Tables, pictures), specimens, frame);
         pictureBoards = new(Tables, specimens, boards);
-        lengths = new(Tables, pictures, scales, pictureBoards, frame);
+        fitted = new(Tables, scales, pictures, frame);
+        lengths = new(Tables, pictures, fitted, pictureBoards, frame);
         evidence = new(Tables, lengths);
         identities = new(Tables, evidence, ranker, catalogue);
         reckonings = new(Tables);
@@ -110,4 +112,7 @@ public sealed class DossierModel
 
     /// <summary>The known lengths that hold in a picture by its hash; they may be those of the picture it was made of.</summary>
     public PictureScale Scale(string sha256) => Graph.Get(scales, sha256);
+
+    /// <summary>A picture by its hash with its cameras fitted; null where it has no known length or is no picture.</summary>
+    public FittedPicture? Fitted(string sha256) => Graph.Get(fitted, sha256);
 }

@@ -31,6 +31,9 @@ public sealed class DossierTables
     /// <summary>Pictures made of pictures, by the hash of what was made.</summary>
     public SightingTable<ComposedSighting> Composed { get; } = new("composed", composed => [composed.Picture]);
 
+    /// <summary>What machines saw in pictures besides anything pointed at, by the picture's hash.</summary>
+    public SightingTable<LookSighting> Looks { get; } = new("looks", look => [look.Picture]);
+
     /// <summary>Lengths, by spot.</summary>
     public SightingTable<LengthSighting> Lengths { get; } = new("lengths", length => [length.Spot]);
 
@@ -79,6 +82,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Looks, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
     ];
 }

@@ -15,13 +15,13 @@ namespace Lidoff.Weighing.Modelling;
 /// </summary>
 /// <param name="tables">The dossier.</param>
 /// <param name="pictures">Which file a picture reference means.</param>
-/// <param name="scales">The scale of a picture.</param>
+/// <param name="fitted">The fitted cameras of a picture.</param>
 /// <param name="boards">The board of a picture.</param>
 /// <param name="frame">
 /// Size and mirroring of a stored picture by its hash, null where it is no picture. Content is named by its hash and never
 /// changes, so this is as pure as an input.
 /// </param>
-public sealed class LengthStep(DossierTables tables, PictureStep pictures, TakenScaleStep scales, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
+public sealed class LengthStep(DossierTables tables, PictureStep pictures, FittedPictureStep fitted, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
 {
     /// <inheritdoc/>
     public override string Name => "length";
@@ -49,43 +49,36 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Taken
             return;
         }
 
-        var scale = reads.Read(scales, picture.Sha256);
+        var fit = reads.Read(fitted, picture.Sha256);
         var board = reads.Read(boards, picture.Sha256);
         var laid = board?.Laid.Picture(picture.Sha256);
-        if (scale.References.Count == 0 && laid is null)
-        {
-            problems.Add(WeighingSentences.NoScale(picture.Name));
-            if (board?.Laid.LeftOut.FirstOrDefault(left => left.Sha256 == picture.Sha256) is { } left) problems.Add(left.Says);
-            return;
-        }
-
         if (frame(picture.Sha256) is not { } size)
         {
             problems.Add(WeighingSentences.NotAPicture(picture.Name));
             return;
         }
 
+        if (fit is null && laid is null)
+        {
+            problems.Add(WeighingSentences.NoScale(picture.Name));
+            if (board?.Laid.LeftOut.FirstOrDefault(left => left.Sha256 == picture.Sha256) is { } left) problems.Add(left.Says);
+            return;
+        }
+
         // Where all it has was carried over from one picture, both are one line of evidence: they share that scale.
-        var carried = scale.References.Select(reference => reference.Value.CarriedFrom).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] && reads.Read(pictures, one) is { Found: true } from ? from.Sha256 : "";
-        var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm);
-        if (scale.References.Count == 0)
+        var carried = fit is { Scale.CarriedFrom: { Length: > 0 } one } && reads.Read(pictures, one) is { Found: true } from ? from.Sha256 : "";
+        var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm, clicked.ClickPx);
+        if (fit is null)
         {
             if (!board!.Laid.ScaleKnown) problems.Add(WeighingSentences.NoBoardScale(picture.Name));
             else Take(BoardMeasurement.Run(board.Laid, picture.Sha256, target, clicked.ClickPx, size), board.RestsOn, WeighingSentences.ByTheBoard(picture.Name, laid!.Used));
             return;
         }
 
-        var job = new MeasureJob
-        {
-            Image = picture.Name,
-            References = [.. scale.References.Select(reference => reference.Value.Reference)],
-            Targets = [new AskedTarget(sighting.Value.What, target)],
-            ClickPx = clicked.ClickPx,
-            CameraDistanceMm = scale.References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
-        };
+        var scale = fit.Scale;
         Take(
-            Measurement.Run(job, size).Then(targets => targets[0].Length),
-            [.. scale.References.Select(reference => reference.Id), picture.Added],
+            fit.Measuring.Then((ScaledPicture measuring) => measuring.Length(target)),
+            [.. scale.References.Select(reference => reference.Id), picture.Added, .. fit.LookedAt is { } look ? new[] { look } : []],
             carried.Length > 0
                 ? string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale carried over from {reads.Read(pictures, carried).Name}")
                 : string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
@@ -95,7 +88,7 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Taken
             if (!measured.TryValue(out var length)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
             else readings.Add(new(
                 length.ValueMm, length.UMm, length.ScaleShare, length.LowMm, length.HighMm, picture.Sha256, picture.Name, sighting.Id, leansOn, how,
-                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, scale.References.Count == 0, scale.From.Length > 0 ? scale.From : carried));
+                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, fit is null, fit is { Scale.From: { Length: > 0 } made } ? made : carried));
         }
     }
 

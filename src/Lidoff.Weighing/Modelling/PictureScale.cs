@@ -1,6 +1,7 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
 
 namespace Lidoff.Weighing.Modelling;
 
@@ -8,4 +9,18 @@ namespace Lidoff.Weighing.Modelling;
 /// The known lengths of one picture, in fold order, whatever name of the picture they used. <paramref name="From"/> is the hash of the
 /// picture they were noted in where this one was made of it; empty where they are its own.
 /// </summary>
-public sealed record PictureScale(ValueList<Sighting<ScaleSighting>> References, string From = "");
+public sealed record PictureScale(ValueList<Sighting<ScaleSighting>> References, string From = "")
+{
+    /// <summary>What one picture calls another that all its known lengths were carried over from; empty where they were not, or from several.</summary>
+    public string CarriedFrom => References.Select(reference => reference.Value.CarriedFrom).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] ? one : "";
+
+    /// <summary>Measuring by these lengths: the camera's distance is the one noted last.</summary>
+    /// <param name="picture">The picture's name for people.</param>
+    public MeasureJob Job(string picture) => new()
+    {
+        Image = picture,
+        References = [.. References.Select(reference => reference.Value.Reference)],
+        Targets = [],
+        CameraDistanceMm = References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
+    };
+}

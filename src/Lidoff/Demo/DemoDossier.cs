@@ -4,6 +4,8 @@ using Lidoff.Evidence.Registering;
 using Lidoff.Evidence.Store;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
 using Lidoff.Seeing.Rendering;
 using Lidoff.Seeing.Rendering.Invented;
 using Lidoff.Telling.Dossiers;
@@ -41,6 +43,7 @@ public static class DemoDossier
         var faults = new List<Fault>();
         foreach (var (name, content) in Files()) faults.AddRange(Add(workspace, dossier, content, name));
         if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.First(), DemoLines.FirstDay));
+        if (faults.Count == 0) faults.AddRange(dossier.Append(Looks(workspace, dossier)).Faults);
         if (faults.Count == 0) faults.AddRange(dossier.Append([Publication(dossier)]).Faults);
         // After publishing, a reading turns out to have been written down wrongly: the claims on it must now say so.
         if (faults.Count == 0) faults.AddRange(Note(workspace, dossier, DemoLines.Later(Swapped(dossier)), DemoLines.LaterDay));
@@ -73,6 +76,20 @@ public static class DemoDossier
         var batch = new NoteReader(Desk.Kinds, prefix => workspace.Store.Find(Name, prefix)).Read(Name, Encoding.UTF8.GetBytes(string.Join('\n', DemoLines.Seen(lines, day))), "the demo");
         var faults = batch.Lines.SelectMany(line => line.Faults).ToList();
         return faults.Count > 0 ? faults : dossier.Append(batch.Drafts).Faults;
+    }
+
+    /// <summary>What the pictures with a known length say themselves, as the workbench would look: before the claims are published, so that none moves when it is opened.</summary>
+    private static IReadOnlyList<EntryDraft> Looks(Workspace workspace, OpenDossier dossier)
+    {
+        var pictures = dossier.Session.View.Live<FileAdded>().Select(file => file.Value).Where(file => dossier.Model.Scale(file.Sha256).References.Count > 0).ToList();
+        return
+        [
+            .. pictures.AsParallel().AsOrdered().Select(file =>
+            {
+                var path = workspace.Files.PathOf(file.Sha256);
+                return LookSighting.Of(file.Sha256, PictureLook.At(path, file.Name, PictureFile.Read(path, file.Name).Value).Value, OpenDossier.Program);
+            }).AsEnumerable().Select(look => EntryDraft.Of(Name, new LookKind(), json => LookKind.WriteKeys(json, look)) with { By = "the demo" }),
+        ];
     }
 
     private static EntryId Swapped(OpenDossier dossier) =>

@@ -22,7 +22,9 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(new Acts());
         Services.AddSingleton(new WatchDesk(Bench, TimeProvider.System));
         Services.AddSingleton(new Presenter());
-        Services.AddSingleton(new PictureWorths(new PictureSeats()));
+        Services.AddSingleton(new PictureSeats());
+        Services.AddSingleton(provider => new PictureWorths(provider.GetRequiredService<PictureSeats>()));
+        Services.AddSingleton(provider => new LookDesk(Bench, provider.GetRequiredService<Acts>(), provider.GetRequiredService<PictureSeats>(), watch.Poke, _ => { }));
         Services.AddSingleton(new Selection());
         Services.AddSingleton(new JobDesk(TimeProvider.System));
         Services.AddSingleton(provider => new ComposeDesk(

@@ -197,4 +197,9 @@ public static class SeeSentences
 
     /// <summary>The picture is not here.</summary>
     public const string NoPicture = "There is no such picture in this dossier.";
+
+    /// <summary>What a machine's look at a picture told of the camera: by how much the scale changes across the picture, percent; null where its edges told nothing.</summary>
+    public static string Looked(double? slopePercent) => slopePercent is { } percent
+        ? string.Create(CultureInfo.InvariantCulture, $"Its straight edges were looked at: the scale changes by about {percent:0.#} % across the picture, and lengths here allow for it.")
+        : "Its edges were looked at: they tell nothing of the camera.";
 }

@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Failing;
+
 namespace Lidoff.Seeing.Measuring.Cameras;
 
 /// <summary>
@@ -25,6 +27,37 @@ public sealed class PictureSlant
         whitening = PositiveMatrix.Factor(information)!;
         Seen = seen;
         Covariance = covariance;
+    }
+
+    /// <summary>From numbers that were kept; null where the covariance is none.</summary>
+    /// <param name="turn">Direction of the first family in the picture, radians.</param>
+    /// <param name="seen">Convergence along x and y, excess over a right angle (radians), bend.</param>
+    /// <param name="lower">The lower triangle of their covariance, row by row.</param>
+    internal static PictureSlant? Of(double turn, IReadOnlyList<double> seen, IReadOnlyList<double> lower)
+    {
+        Guard.That(seen.Count == Count && lower.Count == Count * (Count + 1) / 2, "four things seen and the lower triangle of their covariance");
+        var covariance = new double[Count, Count];
+        var next = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j <= i; j++) covariance[i, j] = covariance[j, i] = lower[next++];
+        }
+
+        return PositiveMatrix.Factor(covariance) is { } factor && PositiveMatrix.Factor(PositiveMatrix.Inverse(factor)) is not null
+            ? new(turn, [.. seen], covariance)
+            : null;
+    }
+
+    /// <summary>The lower triangle of <see cref="Covariance"/>, row by row.</summary>
+    internal IReadOnlyList<double> Lower()
+    {
+        var lower = new List<double>();
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j <= i; j++) lower.Add(Covariance[i, j]);
+        }
+
+        return lower;
     }
 
     /// <summary>Convergence along x and y per half long side, excess over a right angle (radians), bend.</summary>

@@ -42,18 +42,15 @@ public static class DossierPicture
     public static BarScale? Scale(DossierModel model, string sha256, PictureFrame frame)
     {
         var (from, to) = (new PicturePoint(frame.Width * 0.25, frame.Height * 0.5), new PicturePoint(frame.Width * 0.75, frame.Height * 0.5));
-        var references = model.Scale(sha256).References;
-        if (references.Count == 0)
+        if (model.Fitted(sha256) is not { } fitted)
         {
             if (!model.Measures(sha256)) return null;
             var chord = model.Board(sha256)!.Laid.Length(sha256, from, to, 0);
             return new(from.DistanceTo(to) / chord.Mm, chord.ShareU / chord.Mm, ByBoard: true);
         }
 
-        // A length that reaches out of the picture cannot be fitted; it is told beside each measured one.
-        var usable = references.Select(reference => reference.Value.Reference).Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To)).ToList();
-        if (usable.Count == 0) return null;
-        var (pxPerMm, relative) = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null).Along(from, to, 0);
+        if (fitted.Usable is not { } usable) return null;
+        var (pxPerMm, relative) = usable.Fit.Along(from, to, 0);
         return new(pxPerMm, relative);
     }
 }

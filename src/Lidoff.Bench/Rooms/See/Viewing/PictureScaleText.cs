@@ -42,12 +42,9 @@ internal static class PictureScaleText
 
     private static (ScaleFit Fit, double PxPerMm, double Relative)? Fitted(OpenDossier dossier, string sha256, PictureFrame frame)
     {
-        var references = dossier.Model.Scale(sha256).References;
-        // A length that reaches out of the picture cannot be fitted; it is told beside each measured one.
-        var usable = references.Select(reference => reference.Value.Reference).Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To)).ToList();
-        if (usable.Count == 0) return null;
-        var fit = ScaleFit.To(usable, frame, MeasureJob.DefaultClickPx, null);
-        var (pxPerMm, relative) = fit.Along(usable[0].From, usable[0].To, usable[0].HeightMm);
-        return (fit, pxPerMm, relative);
+        if (dossier.Model.Fitted(sha256) is not { Usable: { } usable } fitted) return null;
+        var first = fitted.Scale.References.Select(reference => reference.Value.Reference).First(reference => frame.Holds(reference.From) && frame.Holds(reference.To));
+        var (pxPerMm, relative) = usable.Fit.Along(first.From, first.To, first.HeightMm);
+        return (usable.Fit, pxPerMm, relative);
     }
 }

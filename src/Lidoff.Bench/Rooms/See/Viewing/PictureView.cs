@@ -30,10 +30,11 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Board">How it lies on its board.</param>
 /// <param name="Odd">Sentences about its file: print colours, more than one frame, a size that the camera did not write.</param>
 /// <param name="Origin">The video it was taken out of: its hash, its name (hostile text), and the second; null for a picture of its own.</param>
+/// <param name="Look">The machine's look at it that counts; null where there is none.</param>
 /// <param name="Offer">A scale that could be carried over to it; null where there is none, or no need.</param>
 public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
-    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, CarriedScale? Offer)
+    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, CarriedScale? Offer)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
@@ -41,7 +42,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, [], null, null);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, [], null, null, null);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
@@ -64,6 +65,7 @@ public sealed record PictureView(
             header.Ok ? BoardLook.Of(dossier, sha256, header.Value.Frame, spots.ConvertAll(spot => spot.Value.Spot)) : BoardLook.None,
             header.Ok ? [.. header.Value.Remarks] : [],
             VideoFiles.Origin(dossier, sha256),
+            dossier.Model.Fitted(sha256)?.LookedAt,
             header.Ok ? CarriedScale.For(dossier, sha256, header.Value.Width, header.Value.Height, tags) : null);
     }
 
@@ -74,18 +76,9 @@ public sealed record PictureView(
     /// <summary>What two places of the picture are apart, each clicked to within <paramref name="clickPx"/> px, before anything is stored; null where neither it nor its board has a scale.</summary>
     public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to, double clickPx)
     {
-        var references = dossier.Model.Scale(sha256).References;
         if (!dossier.Model.Measures(sha256) || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
-        if (references.Count == 0) return Told(BoardMeasurement.Run(dossier.Model.Board(sha256)!.Laid, sha256, new("length", from, to), clickPx, header.Value.Frame));
-        var job = new MeasureJob
-        {
-            Image = sha256,
-            References = [.. references.Select(reference => reference.Value.Reference)],
-            Targets = [new("length", new TargetLength("length", from, to))],
-            ClickPx = clickPx,
-            CameraDistanceMm = references.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
-        };
-        return Told(Measurement.Run(job, header.Value.Frame).Then(targets => targets[0].Length));
+        if (dossier.Model.Fitted(sha256) is not { } fitted) return Told(BoardMeasurement.Run(dossier.Model.Board(sha256)!.Laid, sha256, new("length", from, to), clickPx, header.Value.Frame));
+        return Told(fitted.Measuring.Then<MeasuredLength>(measuring => measuring.Length(new("length", from, to, ClickPx: clickPx))));
     }
 
     // Lengths of the picture it was made of are moved and taken back there.

@@ -1,0 +1,145 @@
+using Lidoff.Bench.Data;
+using Lidoff.Bench.Hosting;
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Telling.Dossiers;
+
+namespace Lidoff.Bench.Working;
+
+/// <summary>
+/// Looks at every picture with a known length once, quietly and one at a time, and stores what its edges and words say as a machine's
+/// sighting: lengths in it then rest on that too. A look that was taken back is not repeated, a picture that cannot be read not tried again
+/// before the workbench starts anew. Safe from any thread.
+/// </summary>
+/// <param name="data">The dossiers.</param>
+/// <param name="acts">Whose turn it is in a dossier.</param>
+/// <param name="seats">Who may decode.</param>
+/// <param name="poke">Tells the pages that something was stored.</param>
+/// <param name="log">Hears of what nobody foresaw.</param>
+public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Action poke, Action<string> log) : IDisposable
+{
+    private readonly Lock gate = new();
+    private readonly HashSet<string> waiting = new(StringComparer.Ordinal);
+    private readonly HashSet<(string Dossier, string Sha256)> unreadable = [];
+    private Task working = Task.CompletedTask;
+    private bool busy;
+    private bool over;
+
+    /// <summary>Looks at what is to be looked at in a dossier, beside whatever else goes on; returns at once.</summary>
+    public void See(string dossier)
+    {
+        lock (gate)
+        {
+            if (over) return;
+            waiting.Add(dossier);
+            if (busy) return;
+            busy = true;
+            working = Task.Run(Work);
+        }
+    }
+
+    /// <summary>Ends when nothing is left to look at.</summary>
+    public Task Rest()
+    {
+        lock (gate) return working;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Task last;
+        lock (gate)
+        {
+            over = true;
+            waiting.Clear();
+            last = working;
+        }
+
+        // The store behind it must not be let go in the middle of a look.
+        last.Wait();
+    }
+
+    private async Task Work()
+    {
+        while (Next() is { } dossier)
+        {
+            try
+            {
+                while (Wanted(dossier) is { } picture) await Look(dossier, picture).ConfigureAwait(false);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException or ObjectDisposedException)
+            {
+                // A store that is busy or going: the next change of the dossier asks again.
+                log(e.Message);
+            }
+        }
+    }
+
+    private string? Next()
+    {
+        lock (gate)
+        {
+            var next = waiting.Order(StringComparer.Ordinal).FirstOrDefault();
+            if (next is null) busy = false;
+            else waiting.Remove(next);
+            return next;
+        }
+    }
+
+    private async Task Look(string dossier, Picture picture)
+    {
+        var seeing = await seats.Take(PictureSeats.IsLarge(picture.Header), () => PictureLook.At(picture.Path, picture.Name, picture.Header), CancellationToken.None).ConfigureAwait(false);
+        if (!seeing.TryValue(out var look))
+        {
+            lock (gate) unreadable.Add((dossier, picture.Sha256));
+            return;
+        }
+
+        var seen = LookSighting.Of(picture.Sha256, look, OpenDossier.Program);
+        var line = Line.Of("look").Set("picture", seen.Picture).Set("edges", seen.Edges).Set("edges_covariance", seen.Covariance).Set("words_mirrored", seen.WordsMirrored).Set("program", seen.Program);
+        var noted = await acts.InTurn(dossier, () => Task.FromResult(data.Note(dossier, Line.Written([line])))).ConfigureAwait(false);
+        if (!noted.Ok)
+        {
+            lock (gate) unreadable.Add((dossier, picture.Sha256));
+            log(noted.Faults[0].Say);
+        }
+
+        poke();
+    }
+
+    private Picture? Wanted(string dossier)
+    {
+        lock (gate)
+        {
+            if (over) return null;
+        }
+
+        return data.View(dossier, open => new Answer(Find(open, dossier)))?.Picture;
+    }
+
+    private Picture? Find(OpenDossier open, string dossier)
+    {
+        var pictures = open.Session.View.Live<FileAdded>().Select(each => each.Value).DistinctBy(each => each.Sha256)
+            .Where(each => each.Type.StartsWith("image/", StringComparison.Ordinal) && open.Model.Scale(each.Sha256).References.Count > 0).ToList();
+        if (pictures.Count == 0) return null;
+        var looked = open.Looked;
+        foreach (var file in pictures.Where(each => !looked.Contains(each.Sha256)))
+        {
+            lock (gate)
+            {
+                if (unreadable.Contains((dossier, file.Sha256))) continue;
+            }
+
+            if (open.Picture(file.Sha256, file.Name).TryValue(out var header)) return new(file.Sha256, file.Name, open.Workspace.Files.PathOf(file.Sha256), header);
+        }
+
+        return null;
+    }
+
+    private sealed record Answer(Picture? Picture);
+
+    private sealed record Picture(string Sha256, string Name, string Path, PictureHeader Header);
+}
