@@ -118,7 +118,7 @@ public static class SeeingSentences
 
     /// <summary>A ruler whose unit its lines do not tell.</summary>
     public static string RulerUnitOpen(int gaps, double periodPx) =>
-        $"The ruler's {gaps + 1} lines lie {Number(periodPx, 2)} px apart, but no longer ones among them tell whether that is 1 mm, 0.5 mm or 1/16 in. Give tick_mm: 1, 0.5 or 1.5875.";
+        $"The ruler's {gaps + 1} lines lie {Number(periodPx, 2)} px apart, but the longer ones among them do not tell whether that is 1 mm, 0.5 mm or 1/16, 1/32 or 1/64 in. Give tick_mm: 1, 0.5, 1.5875, 0.79375 or 0.396875.";
 
     /// <summary>Places that make no such shape.</summary>
     public static string NoShape(ShapeKind kind) => kind switch

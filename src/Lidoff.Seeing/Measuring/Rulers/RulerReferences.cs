@@ -33,7 +33,7 @@ public static class RulerReferences
                 continue;
             }
 
-            if ((ruler.TickMm ?? ByLongLines(found.LongEvery)) is not { } tick)
+            if ((ruler.TickMm ?? ByLongLines(found)) is not { } tick)
             {
                 faults.Add(new(where + ".tick_mm", "the distance from line to line", SeeingSentences.RulerUnitOpen(found.Gaps, found.PeriodPx)));
                 continue;
@@ -48,12 +48,16 @@ public static class RulerReferences
 
     /// <summary>
     /// Rulers by their longer lines, mm from line to line: every fifth or tenth is longer on metric ones, and every second besides where half
-    /// millimetres stand between; every fourth, eighth or sixteenth on an inch ruler in sixteenths. Common practice, no source.
+    /// millimetres stand between. An inch is halved again and again: its longest lines are every sixteenth, thirty-second or sixty-fourth, and
+    /// which of them is seen only where the ruler shows lines enough that twice as many would have shown too. Common practice, no source.
     /// </summary>
-    private static double? ByLongLines(IReadOnlyList<int> every)
+    private static double? ByLongLines(FoundRuler found)
     {
-        var (metric, inch) = (every.Contains(5) || every.Contains(10), every.Contains(4) || every.Contains(8) || every.Contains(16));
-        if (metric == inch) return null;
-        return inch ? 25.4 / 16 : every.Contains(2) ? 0.5 : 1;
+        var every = found.LongEvery;
+        var metric = every.Contains(5) || every.Contains(10);
+        var inch = every.Where(each => each is 4 or 8 or 16 or 32 or 64).DefaultIfEmpty(0).Max();
+        if (metric == inch > 0) return null;
+        if (metric) return every.Contains(2) ? 0.5 : 1;
+        return inch >= 16 && found.Gaps + 1 >= 4 * inch ? 25.4 / inch : null;
     }
 }

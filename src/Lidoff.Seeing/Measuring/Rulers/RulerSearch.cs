@@ -16,7 +16,7 @@ internal static class RulerSearch
     private const int LeastLines = 8;
     private const double LeastPeriodPx = 3;
 
-    private static readonly int[] Everies = [2, 4, 5, 8, 10, 16];
+    private static readonly int[] Everies = [2, 4, 5, 8, 10, 16, 32, 64];
 
     // Of the repeats that are nearly as good as the best, the shortest is the period: twice it repeats as well.
     private const double NearlyAsGood = 0.75;
@@ -144,13 +144,16 @@ internal static class RulerSearch
     {
         var count = (int)(lines[^1].Place + period);
         var full = Depths(0).Average(each => each.Depth);
-        var found = new List<int>();
-        foreach (var every in Everies)
+        var found = new SortedSet<int>();
+        foreach (var aside in Asides(period))
         {
-            if (lines.Count >= 2 * every && Asides(period).Any(aside => StandsOut(Depths(aside), every, full))) found.Add(every);
+            var depths = Depths(aside).OrderBy(each => each.Depth).ToArray();
+            // Beyond the longest lines there is nothing to be told apart.
+            if (depths[^1].Depth <= 0.4 * full) continue;
+            found.UnionWith(Everies.Where(every => !found.Contains(every) && lines.Count >= 2 * every && StandsOut(depths, every, full)));
         }
 
-        return found;
+        return [.. found];
 
         List<(int Number, double Depth)> Depths(double aside)
         {
@@ -161,24 +164,39 @@ internal static class RulerSearch
 
     private static IEnumerable<double> Asides(double period)
     {
-        for (var aside = 2.0; aside <= 6 * period * Step; aside += Math.Max(1, period * Step / 6))
+        // An inch's own line is a centimetre long, which is twenty-five lines of a sixty-fourth.
+        for (var aside = 2.0; aside <= 28 * period * Step; aside += Math.Max(1, period * Step / 6))
         {
             yield return aside;
             yield return -aside;
         }
     }
 
-    /// <summary>Whether, at some phase, each <paramref name="every"/>-th line still shows where the others do not; one in five may be hidden or beside a numeral.</summary>
-    private static bool StandsOut(List<(int Number, double Depth)> depths, int every, double full)
+    /// <summary>
+    /// Whether, at some phase, each <paramref name="every"/>-th line still shows where the others do not, and above all where those halfway between
+    /// do not: of lines that are longer at every eighth each sixteenth stands out as well. One in five may be hidden or beside a numeral.
+    /// </summary>
+    private static bool StandsOut((int Number, double Depth)[] sorted, int every, double full)
     {
         for (var phase = 0; phase < every; phase++)
         {
-            var on = depths.Where(each => (each.Number - phase) % every == 0).Select(each => each.Depth).Order().ToList();
-            var off = depths.Where(each => (each.Number - phase) % every != 0).Select(each => each.Depth).Order().ToList();
-            if (on.Count >= 2 && on[on.Count / 5] - off[off.Count * 4 / 5] > 0.4 * full) return true;
+            var count = sorted.Count(each => Of(each.Number, phase) == 0);
+            if (count < 2) continue;
+            var on = Place(each => each == 0, 1, phase);
+            if (on - Place(each => each != 0, 4, phase) > 0.4 * full && (every % 2 != 0 || on - Place(each => each == every / 2, 4, phase) > 0.4 * full)) return true;
         }
 
         return false;
+
+        int Of(int number, int phase) => (number - phase + every) % every;
+
+        // The depth below which so many fifths of a group lie; nothing where the group is empty.
+        double Place(Func<int, bool> group, int fifths, int phase)
+        {
+            var place = sorted.Count(each => group(Of(each.Number, phase))) * fifths / 5;
+            foreach (var (number, depth) in sorted) if (group(Of(number, phase)) && place-- == 0) return depth;
+            return 0;
+        }
     }
 
     private static float Between(GreyPicture grey, double x, double y)
