@@ -9,18 +9,22 @@ public sealed class ComposedTests
     private const string Scale = """{"kind":"scale","picture":"p.png","from":[0,500],"to":[1000,500],"length_mm":10,"u_mm":0.01}""";
     private const string InMade = """{"kind":"length","picture":"made.png","spot":"U1","what":"width","from":[400,300],"to":[1000,300]}""";
 
+    // Taken square the length is pixels over scale and nothing else. Cameras that may have leaned come in pairs, one to each side, which move it
+    // by as much up as down; what they leave is of second order, 2 in 10,000 of it. (Measured: 1.2 in 10,000 at most.)
+    private const double Leaning = 2e-4;
+
     [Fact]
     public void A_picture_in_the_geometry_of_its_first_input_has_that_ones_scale_until_it_has_its_own()
     {
         using var bench = Begun(Made("""[300,-20]"""), InMade);
         var value = bench.Model.Value("length:U1:width");
         // 600 px at 100 px/mm, by the known length of p.png.
-        Assert.Equal(6.0, value.Number!.Value * 1e3, 0.01);
+        Assert.Equal(6.0, value.Number!.Value * 1e3, 6 * Leaning);
         Assert.Equal("clicked in made.png, scale from 1 known length of the picture it was made of", bench.Model.Length("U1", "width").Readings[0].How);
         var scale = bench.Model.Scale(Hash("made.png"));
         Assert.Equal((Hash("p.png"), 300.0, 480.0, 1300.0), (scale.From, scale.References[0].Value.Reference.From.X, scale.References[0].Value.Reference.From.Y, scale.References[0].Value.Reference.To.X));
         bench.Note("""{"kind":"scale","picture":"made.png","from":[0,500],"to":[1000,500],"length_mm":20}""");
-        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 0.01);
+        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 12 * Leaning);
         Assert.Equal("", bench.Model.Scale(Hash("made.png")).From);
     }
 

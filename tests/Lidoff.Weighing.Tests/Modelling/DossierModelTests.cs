@@ -11,13 +11,17 @@ public sealed class DossierModelTests
     private const string Scale = """{"kind":"scale","picture":"p.png","from":[0,500],"to":[1000,500],"length_mm":10,"u_mm":0.01}""";
     private const string Width = """{"kind":"length","picture":"p.png","spot":"U1","what":"width","from":[100,100],"to":[700,100]}""";
 
+    // Taken square the length is pixels over scale and nothing else. Cameras that may have leaned come in pairs, one to each side, which move it
+    // by as much up as down; what they leave is of second order, 2 in 10,000 of it. (Measured: 1.2 in 10,000 at most.)
+    private const double Leaning = 2e-4;
+
     [Fact]
     public void A_length_is_its_pixels_over_the_scale()
     {
         using var bench = Begun(Scale, Width);
         var value = bench.Model.Value("length:U1:width");
         // 600 px at 100 px/mm.
-        Assert.Equal(6.0, value.Number!.Value * 1e3, 0.005);
+        Assert.Equal(6.0, value.Number!.Value * 1e3, 6 * Leaning);
         Assert.InRange(6e-3, value.Low, value.High);
         Assert.Equal(Grade.E2, value.Grade);
         Assert.Equal(3, value.RestsOn.Count); // the length, the scale, the file
@@ -62,7 +66,7 @@ public sealed class DossierModelTests
         bench.Note(Width);
         var before = bench.Model.Value("length:U1:width");
         var taken = bench.Note(Scale.Replace("\"length_mm\":10", "\"length_mm\":20", StringComparison.Ordinal), $$"""{"kind":"supersede","target":"{{scale.Id.Hex}}","by_line":1}""");
-        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 0.01);
+        Assert.Equal(12.0, bench.Model.Value("length:U1:width").Number!.Value * 1e3, 12 * Leaning);
         bench.Note($$"""{"kind":"undo","target":"{{taken[1].Id.Hex}}"}""", $$"""{"kind":"undo","target":"{{taken[0].Id.Hex}}"}""");
         var after = bench.Model.Value("length:U1:width");
         Assert.Equal(before.Number!.Value, after.Number!.Value);
