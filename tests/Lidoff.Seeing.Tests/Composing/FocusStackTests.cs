@@ -21,7 +21,7 @@ public sealed class FocusStackTests
         using var heights = Bench.Opened(made.Second!);
         Assert.Equal(MatType.CV_16U, heights.Depth());
         var truth = SceneTruth.Of(FocusBench.Slice(0)).Parts.ToDictionary(part => part.Part.Spot);
-        // Marked tops and ends of passives, from 0.5 to 1.9 mm; half a step is 0.1 mm.
+        // Marked tops and ends of passives, from 0.5 to 1.9 mm; half a step is 0.1 mm (measured: 0.08 at most).
         foreach (var spot in new[] { "U1", "U2", "U6", "U7", "C1", "C2", "C3" })
         {
             var at = truth[spot].Centre;
@@ -39,8 +39,10 @@ public sealed class FocusStackTests
             var at = truth[spot].Centre;
             var box = new Rect((int)at.X - 60, (int)at.Y - 30, 120, 60);
             using var own = Cv2.ImRead(bench.Pictures[slice].Path, ImreadModes.Grayscale);
-            Assert.True(Crisp(grey, box) > 0.6 * Crisp(own, box), $"{spot}: {Crisp(grey, box)} against {Crisp(own, box)}");
-            Assert.True(Crisp(grey, box) > 2 * Crisp(low, box));
+            // Measured: 1.00 of its own slice where that is sharpest, 0.89 between two slices, whose mean it is there; 3.9 and 4.0 times the slice that is
+            // focused on the board.
+            Assert.True(Crisp(grey, box) > 0.85 * Crisp(own, box), $"{spot}: {Crisp(grey, box)} against {Crisp(own, box)}");
+            Assert.True(Crisp(grey, box) > 3.5 * Crisp(low, box));
         }
     }
 

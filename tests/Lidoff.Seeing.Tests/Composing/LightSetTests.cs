@@ -24,9 +24,11 @@ public sealed class LightSetTests
         });
         using var contrast = Bench.Opened(made.Picture);
         using var relief = Bench.Opened(made.Second!);
-        // Four lights at right angles: in any one of them the strokes that run towards the lamp are hidden. Measured: best single 2.4, made 4.0.
-        Assert.True(LightBench.Readable(contrast) > 1.5 * best, $"{LightBench.Readable(contrast)} against {best}");
-        Assert.True(LightBench.Readable(relief) > 1.5 * best, $"{LightBench.Readable(relief)} against {best}");
+        // Four lights at right angles: in any one of them the strokes that run towards the lamp are hidden. Noise of four pictures
+        // together is half of one's, which alone would make a mark stand out twice as far. Measured: best single 2.35, contrast 4.75 (2.0 times), relief 4.0
+        // (1.7 times: it leaves out what the lights have in common).
+        Assert.True(LightBench.Readable(contrast) > 1.9 * best, $"{LightBench.Readable(contrast)} against {best}");
+        Assert.True(LightBench.Readable(relief) > 1.6 * best, $"{LightBench.Readable(relief)} against {best}");
         Assert.Equal((0, 0), made.FirstAt);
         Assert.Empty(made.Says);
     }
@@ -41,7 +43,8 @@ public sealed class LightSetTests
         using var got = Bench.Opened(made.Picture);
         // √(2.4² + 1.3²) = 2.73.
         Assert.Matches("^The camera had moved by 2\\.[5-9] px at “p03.jpg”; that was taken back\\.$", Assert.Single(made.Says));
-        Assert.True(LightBench.Readable(got) > 0.93 * LightBench.Readable(wanted));
+        // Measured: 1.05, since the fourth picture was drawn anew; a half of a pixel left over would cost a tenth.
+        Assert.True(LightBench.Readable(got) > 0.98 * LightBench.Readable(wanted));
     }
 
     [Fact]

@@ -14,12 +14,14 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
         var made = six.Made;
         using var picture = Bench.Opened(made.Picture);
         var (near, worst, share, places) = TileBench.Error(picture, SixTiles.First, made.FirstAt!.Value);
-        // Measured: 0.28 px and 0.46 px; a pixel is 23 µm here.
-        Assert.True(near < 0.6 && worst < 1.5, $"95 of 100 within {near} px, worst {worst} px of {places}");
+        // Measured: 0.40 px and 0.44 px; a pixel is 23 µm here. The same tiles give the same bytes, so a tenth of a pixel is left for another version of
+        // the vision library and no more.
+        Assert.True(near < 0.5 && worst < 0.54, $"95 of 100 within {near} px, worst {worst} px of {places}");
         Assert.True(share > 0.9 && places > 20, $"{share} of {places} found");
-        // What it says of itself is no better than what it is.
-        Assert.InRange(made.RestPx!.Value, 0.1, 1);
-        Assert.InRange(made.LoopPx!.Value, near, 6);
+        // What it says of itself is no better than what it is (measured: 0.36 and 0.60). Its shortest loop goes over four overlaps, and four that
+        // are off by what is left between tiles miss by twice that (errors add as squares).
+        Assert.InRange(made.RestPx!.Value, near / 2, 0.46);
+        Assert.InRange(made.LoopPx!.Value, near, 2 * made.RestPx.Value);
         Assert.Matches("^6 tiles by [0-9]+ overlaps: 0\\.[0-9]+ px left between them \\(root mean square\\); the worst closed loop misses itself by [0-9.]+ px\\.$", made.Says[0]);
     }
 
@@ -45,9 +47,9 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
     {
         using var picture = Bench.Opened(six.Made.Picture);
         // Exposures from 0.85 to 1.15, corners a third darker, a lamp to one side: in the tiles it goes from 0.5 to 1.3 of the true light, 5 to
-        // 95 of 100 places from 0.62 to 1.2. Measured: 0.83 to 1.09, half of the spread; what is left is slope that no overlap tells.
+        // 95 of 100 places from 0.62 to 1.2. Measured: 0.83 to 1.10, a ratio of 1.33 for 1.94, half of the spread; what is left is slope that no overlap tells.
         var (low, high) = TileBench.Light(picture, SixTiles.First, six.Made.FirstAt!.Value);
-        Assert.True(high / low < 1.4, $"{low} to {high}");
+        Assert.True(high / low < 1.36, $"{low} to {high}");
     }
 
     [Fact]
@@ -126,8 +128,9 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
         var made = bench.Make(ComposeMethod.Stitch).Value;
         using var picture = Bench.Opened(made.Picture);
         var (near, _, share, _) = TileBench.Error(picture, TileBench.Tile(board, first.X, first.Y, seed), made.FirstAt!.Value);
-        // A period is 56 px: a row one period off would be found nowhere.
-        Assert.True(near < 2 && share > 0.9, $"95 of 100 within {near} px, {share} found");
+        // A period is 56 px: a row one period off would be found nowhere. Measured: 0.9 px by three vias, 1.3 px over a loop of four tiles, whose rows
+        // of pads stand up a little and move with the camera.
+        Assert.True(near < 1.5 && share > 0.9, $"95 of 100 within {near} px, {share} found");
     }
 
     /// <summary>Two rows of 40 equal pads at 1.27 mm on a bare white carrier; what stands beside them is given.</summary>
