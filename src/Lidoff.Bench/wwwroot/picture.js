@@ -68,7 +68,7 @@ class Viewer {
   resume() {
     try {
       const [tool, points, coarse = 1] = JSON.parse(sessionStorage.getItem(this.held()) ?? '[]');
-      const most = { point: 1, landmark: 1, scale: 2, length: 2, body: 3 }[tool];
+      const most = { point: 1, landmark: 1, scale: 2, length: 2, body: 3, shape: 40 }[tool];
       if (!most || !Array.isArray(points) || points.length > most || !points.flat().every(Number.isFinite)) return null;
       [this.tool, this.most, this.points, this.coarse] = [tool, most, points, coarse];
       this.stage.dataset.tool = tool;
@@ -151,7 +151,7 @@ class Viewer {
     // A hand sets a point to the pixel of the screen, which seen from afar is several of the picture.
     this.coarse = Math.max(this.points.length > 1 ? this.coarse ?? 1 : 0, 1 / this.scale);
     // Who types at once should not press keys of the page while the line is still on its way.
-    this.early = this.points.length === this.most ? '' : null;
+    this.early = this.points.length >= (this.tool === 'shape' ? 3 : this.most) ? '' : null;
     this.remember();
     this.draw();
     this.tellPoints();

@@ -203,14 +203,18 @@ public sealed class ScaleFit
         return (mean, Math.Sqrt(variance) / mean);
     }
 
-    /// <summary>A shape as a mixture of normals over poses, in mm, mm² or degrees; empty where its places have none under any pose.</summary>
-    internal IReadOnlyList<(double Weight, double Mean, double Sd)> Shape(TargetShape target)
+    /// <summary>
+    /// A shape as a mixture of normals over poses, in mm, mm² or degrees, empty where its places have none under any pose; and the part of
+    /// its relative standard uncertainty that comes from the scale alone.
+    /// </summary>
+    internal (IReadOnlyList<(double Weight, double Mean, double Sd)> Parts, double ScaleShare) Shape(TargetShape target)
     {
         var half = Math.Max(frame.Width, frame.Height) / 2.0;
         (double X, double Y)[] seen = [.. target.Points.Select(point => ((point.X - (frame.Width / 2.0)) / half, (point.Y - (frame.Height / 2.0)) / half))];
         var power = ShapeValue.Power(target.Kind);
         var clicks = double.NaN;
         var parts = new List<(double Weight, double Mean, double Sd)>();
+        var scales = new List<(double Weight, double Mm, double RelativeU)>();
         foreach (var pose in fit.Poses.OrderByDescending(pose => pose.Weight))
         {
             var perHeight = pose.Pose.PerHeight;
@@ -220,14 +224,17 @@ public sealed class ScaleFit
             if (!double.IsFinite(value) || down <= 0) continue;
             // The clicks' part, first order, is that of the likeliest pose; poses differ in it by less than it matters.
             var scale = power switch { 0 => 1, 1 => down, _ => down * down };
-            if (double.IsNaN(clicks)) clicks = scale * Clicks(target.Kind, at, clickPx / half / pose.Focal);
+            if (double.IsNaN(clicks)) clicks = scale * Clicks(target.Kind, at, (target.ClickPx ?? clickPx) / half / pose.Focal);
             var height = HeightSpread * (target.HeightMm - ReferenceHeightMm) * perHeight / down;
             var relative = power * Math.Sqrt(Square(pose.UMm / down) + Square(height));
             parts.Add((pose.Weight, value * scale, Math.Sqrt(Square(clicks) + Square(value * scale * relative))));
+            scales.Add((pose.Weight, value * scale, relative));
         }
 
         var kept = parts.Sum(part => part.Weight);
-        return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
+        return (
+            [.. parts.Select(part => part with { Weight = part.Weight / kept })],
+            kept > 0 ? Scale([.. scales.Select(part => part with { Weight = part.Weight / kept })]).RelativeU : 0);
     }
 
     private static double Clicks(ShapeKind kind, (double X, double Y)[] at, double click)

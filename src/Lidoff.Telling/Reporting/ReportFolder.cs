@@ -69,6 +69,7 @@ public static class ReportFolder
         var view = dossier.Session.View;
         var used = view.Live<ScaleSighting>().Select(scale => scale.Value.Picture)
             .Concat(view.Live<LengthSighting>().Select(length => length.Value.InPicture?.Picture ?? ""))
+            .Concat(view.Live<ClickedShape>().Select(shape => shape.Value.Picture))
             .Concat(view.Live<SpotSighting>().Select(spot => spot.Value.Picture))
             .Concat(view.Live<LandmarkSighting>().Where(landmark => landmark.Value.At is not null).Select(landmark => landmark.Value.Picture))
             .Where(name => name.Length > 0).Distinct(StringComparer.Ordinal)

@@ -5,6 +5,7 @@ using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Reporting;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Telling.Sections;
 
@@ -20,7 +21,8 @@ public sealed class NumbersSection : IReportSection
     /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
-        var lengths = context.View.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
+        var lengths = context.View.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}")
+            .Concat(context.View.Live<ClickedShape>().Select(shape => ShapeReference.Of(shape.Value))).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
         var reckonings = context.View.Live<ReckonBinding>().Select(binding => "reckoning:" + binding.Value.Reckoning).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
         var masses = context.View.Live<MassSighting>().Select(mass => "mass:" + (mass.Value.Spot.Length > 0 ? mass.Value.Spot : "whole")).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance);
         List<string> references = [.. reckonings, .. lengths, .. masses];
@@ -31,7 +33,10 @@ public sealed class NumbersSection : IReportSection
 
     // The value stands in its own column.
     private static string How(string reference, ReportContext context) =>
-        reference.Split(':', 3) is ["length", var spot, var what] ? string.Join("; ", context.Model.Length(spot, what).Readings.Select(reading => reading.How).Distinct(StringComparer.Ordinal)) : "";
+        reference.Split(':', 3) is ["length", var spot, var what]
+            ? string.Join("; ", context.Model.Length(spot, what).Readings.Select(reading => reading.How).Distinct(StringComparer.Ordinal))
+            : string.Join("; ", context.View.Live<ClickedShape>().Select(shape => shape.Value).Where(shape => ShapeReference.Of(shape) == reference)
+                .SelectMany(shape => context.Model.Shape(shape.Spot, shape.Shape, shape.What).Readings).Select(reading => reading.How).Distinct(StringComparer.Ordinal));
 
     private static IReadOnlyList<IReadOnlyList<Inline>> Row(string reference, ReportContext context)
     {

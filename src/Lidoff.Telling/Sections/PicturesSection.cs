@@ -3,12 +3,14 @@ using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Documents;
 using Lidoff.Telling.Drawing;
 using Lidoff.Telling.Drawing.Labelling;
 using Lidoff.Telling.Reporting;
 using Lidoff.Telling.Writing;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Telling.Sections;
 
@@ -56,6 +58,8 @@ public sealed class PicturesSection : IReportSection
             context.Cite(length.Id);
         }
 
+        foreach (var shape in Here(context.View.Live<ClickedShape>(), shape => shape.Picture, picture, context)) Clicked(pen, layout, shape, size, context);
+
         foreach (var box in spots.Select(spot => spot.Value.Box).OfType<PixelBox>()) pen.Box(layout.PictureX + box.X, layout.PictureY + box.Y, box.Width, box.Height, "leader");
         pen.Labels(layout, size);
         var scale = DossierPicture.Scale(context.Model, picture.Sha256, new(picture.Width, picture.Height));
@@ -78,6 +82,22 @@ public sealed class PicturesSection : IReportSection
                 new LinkRun("a copy without place and serial numbers", picture.File, LinkKind.File),
                 new TextRun("."),
             ]);
+    }
+
+    // From place to place, closed where it goes around something; the words stand at the first side.
+    private static void Clicked(SvgPen pen, LabelLayout layout, Sighting<ClickedShape> shape, double size, ReportContext context)
+    {
+        var (points, kind) = (shape.Value.Points, shape.Value.Shape);
+        var words = $"{shape.Value.Spot} {shape.Value.What}: {ReportContext.Print(context.Model.Value(ShapeReference.Of(shape.Value)))}";
+        Measured(pen, layout, points[0], points[1], words, size, "measured");
+        var sides = kind is ShapeKind.Circle or ShapeKind.Area ? points.Count : points.Count - 1;
+        for (var i = 1; i < sides; i++)
+        {
+            var (from, to) = (points[i], points[(i + 1) % points.Count]);
+            pen.Line(layout.PictureX + from.X, layout.PictureY + from.Y, layout.PictureX + to.X, layout.PictureY + to.Y, "measured");
+        }
+
+        context.Cite(shape.Id);
     }
 
     private static string Bar(double mm, BarScale scale) =>

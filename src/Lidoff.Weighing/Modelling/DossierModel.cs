@@ -5,6 +5,7 @@ using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Failing;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Weighing.Modelling;
 
@@ -21,6 +22,7 @@ public sealed class DossierModel
     private readonly FittedPictureStep fitted;
     private readonly BoardStep boards;
     private readonly PictureBoardStep pictureBoards;
+    private readonly ShapeStep shapes;
     private readonly LengthStep lengths;
     private readonly EvidenceStep evidence;
     private readonly IdentityStep identities;
@@ -41,11 +43,12 @@ public sealed class DossierModel
         boards = new(Tables, pictures, own, new SideStep(Tables, pictures), specimens, frame);
         pictureBoards = new(Tables, specimens, boards);
         fitted = new(Tables, scales, pictures, frame);
-        lengths = new(Tables, pictures, fitted, pictureBoards, frame);
-        evidence = new(Tables, lengths);
+        shapes = new(Tables, pictures, fitted);
+        lengths = new(Tables, pictures, fitted, pictureBoards, shapes, frame);
+        evidence = new(Tables, lengths, shapes);
         identities = new(Tables, evidence, ranker, catalogue);
         reckonings = new(Tables);
-        values = new(Tables, lengths, identities, reckonings);
+        values = new(Tables, lengths, shapes, identities, reckonings);
         reckonings.Values = values;
         Graph.Set(catalogue, DossierTables.Whole, catalogueVersion);
     }
@@ -91,6 +94,9 @@ public sealed class DossierModel
 
     /// <summary>The lines of evidence about a length.</summary>
     public LengthBelief Length(string spot, string what) => Graph.Get(lengths, new LengthKey(spot, what));
+
+    /// <summary>The readings of a shape clicked in pictures.</summary>
+    public ShapeBelief Shape(string spot, ShapeKind shape, string what) => Graph.Get(shapes, new ShapeKey(spot, shape, what));
 
     /// <summary>Who sits at a spot.</summary>
     public IdentityAnswer Identity(string spot) => Graph.Get(identities, spot);

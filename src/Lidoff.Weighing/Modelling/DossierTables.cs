@@ -37,6 +37,9 @@ public sealed class DossierTables
     /// <summary>Lengths, by spot.</summary>
     public SightingTable<LengthSighting> Lengths { get; } = new("lengths", length => [length.Spot]);
 
+    /// <summary>Circles, pitches, angles and areas clicked in pictures, by spot.</summary>
+    public SightingTable<ClickedShape> Shapes { get; } = new("shapes", shape => [shape.Spot]);
+
     /// <summary>Bodies, by spot.</summary>
     public SightingTable<BodySighting> Bodies { get; } = new("bodies", body => [body.Spot]);
 
@@ -82,6 +85,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Looks, Lengths, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Looks, Lengths, Shapes, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
     ];
 }

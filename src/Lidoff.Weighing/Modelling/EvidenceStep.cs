@@ -6,6 +6,7 @@ using Lidoff.Naming.Asking;
 using Lidoff.Naming.Marks;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Tracing.Kinds;
 
 namespace Lidoff.Weighing.Modelling;
@@ -14,7 +15,7 @@ namespace Lidoff.Weighing.Modelling;
 /// Gathers from all rooms what is known of the part at a spot, on one specimen or on several that a person said are alike. Of several sightings of one mark the newest counts: two readings of
 /// one body are one line of evidence. Bodies and pitches are averaged.
 /// </summary>
-public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Step<string, SpotEvidence>
+public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, ShapeStep shapes) : Step<string, SpotEvidence>
 {
     // Alone, a "length" may lie along either side; these say which.
     private const string LongSide = "long side";
@@ -60,11 +61,12 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
             told.Add(new(ShortSide, QuantityText.Noted(width.Value.Mm, width.Value.UMm, "mm"), [.. width.From]));
         }
 
-        if (counting.Of(tables.Pitches.About(key, reads)) is { Count: > 0 } pitches)
+        var (noted, combs) = (counting.Of(tables.Pitches.About(key, reads)), Combs(key, counting, reads));
+        if (noted.Count + combs.Count > 0)
         {
-            var pitch = pitches.Sum(each => each.Value.Mm) / pitches.Count;
-            evidence = evidence with { PitchMm = pitch };
-            told.Add(new("pitch", Text($"{pitch:0.###} mm"), Ids(pitches)));
+            var pitch = CombinedPitch.Of(noted, combs);
+            evidence = evidence with { PitchMm = pitch.Mm };
+            told.Add(new("pitch", Text($"{pitch.Mm:0.###} mm"), [.. noted.Select(each => each.Id).Concat(combs.Select(comb => comb.Sighting)).Distinct().Order()]));
         }
 
         if (counting.Of(tables.Pins.About(key, reads)) is { Count: > 0 } pins)
@@ -106,6 +108,13 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths) : Ste
         var elsewhere = all.Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
             .Select(group => group.Last()).Where(each => each.Value.Written != mark).OrderBy(each => each.Specimen, StringComparer.Ordinal);
         return new(key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id))]);
+    }
+
+    private List<ShapeReading> Combs(string key, SpotSpecimens counting, IReads reads)
+    {
+        var clicked = counting.Of([.. tables.Shapes.About(key, reads).Where(each => each.Value.Shape == ShapeKind.Pitch)]);
+        var known = clicked.Select(each => each.Id).ToHashSet();
+        return [.. clicked.Select(each => each.Value.What).Distinct(StringComparer.Ordinal).SelectMany(what => reads.Read(shapes, new ShapeKey(key, ShapeKind.Pitch, what)).Readings).Where(comb => known.Contains(comb.Sighting))];
     }
 
     private SpotSpecimens Counting(string key, IReadOnlyList<Sighting<MarkSighting>> marks, IReads reads)

@@ -6,6 +6,7 @@ using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Boards;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Weighing.Modelling;
 
@@ -17,11 +18,12 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="pictures">Which file a picture reference means.</param>
 /// <param name="fitted">The fitted cameras of a picture.</param>
 /// <param name="boards">The board of a picture.</param>
+/// <param name="shapes">Shapes clicked in pictures: a circle is a length too, its diameter.</param>
 /// <param name="frame">
 /// Size and mirroring of a stored picture by its hash, null where it is no picture. Content is named by its hash and never
 /// changes, so this is as pure as an input.
 /// </param>
-public sealed class LengthStep(DossierTables tables, PictureStep pictures, FittedPictureStep fitted, PictureBoardStep boards, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
+public sealed class LengthStep(DossierTables tables, PictureStep pictures, FittedPictureStep fitted, PictureBoardStep boards, ShapeStep shapes, Func<string, PictureFrame?> frame) : Step<LengthKey, LengthBelief>
 {
     /// <inheritdoc/>
     public override string Name => "length";
@@ -35,6 +37,13 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
         {
             if (sighting.Value.ByInstrument is { } instrument) readings.Add(Instrument(sighting, instrument));
             else if (sighting.Value.InPicture is { } clicked) Measure(sighting, clicked, reads, readings, problems);
+        }
+
+        if (tables.Shapes.About(key.Spot, reads).Any(each => each.Value.Shape == ShapeKind.Circle && each.Value.What == key.What))
+        {
+            var circles = reads.Read(shapes, new ShapeKey(key.Spot, ShapeKind.Circle, key.What));
+            readings.AddRange(circles.Readings.Select(circle => circle.AsLength()));
+            problems.AddRange(circles.Problems);
         }
 
         return new(key.Spot, key.What, [.. readings], [.. problems]);

@@ -6,14 +6,16 @@ using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Calculating;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Spreads;
+using Lidoff.Seeing.Measuring.Shapes;
+using Lidoff.Seeing.Standards;
 
 namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
 /// What a reference stands for: <c>length:SPOT:WHAT</c>, <c>body:SPOT:length</c> (or <c>width</c>, <c>height</c>), <c>pitch:SPOT</c>,
-/// <c>part:SPOT</c>, <c>mark:SPOT</c>, <c>mass:SPOT</c>, <c>state:NAME</c> (its current), <c>reckoning:NAME</c> (or the bare designator). Claims, reckonings and pages all ask here.
+/// <c>angle:SPOT:WHAT</c>, <c>area:SPOT:WHAT</c>, <c>part:SPOT</c>, <c>mark:SPOT</c>, <c>mass:SPOT</c>, <c>state:NAME</c> (its current), <c>reckoning:NAME</c> (or the bare designator). Claims, reckonings and pages all ask here.
 /// </summary>
-public sealed class ValueStep(DossierTables tables, LengthStep lengths, IdentityStep identities, ReckoningStep reckonings) : Step<string, ModelValue>
+public sealed class ValueStep(DossierTables tables, LengthStep lengths, ShapeStep shapes, IdentityStep identities, ReckoningStep reckonings) : Step<string, ModelValue>
 {
     /// <summary>What stands for the whole specimen where a spot would stand: <c>mass:whole</c>.</summary>
     private const string WholeSpecimen = "whole";
@@ -39,6 +41,8 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
             ("length", 3) => Length(key, parts[1], parts[2], reads),
             ("body", 3) => Body(key, parts[1], parts[2], reads),
             ("pitch", 2) => Pitch(key, parts[1], reads),
+            ("angle", 3) => Shape(key, parts[1], ShapeKind.Angle, parts[2], reads),
+            ("area", 3) => Shape(key, parts[1], ShapeKind.Area, parts[2], reads),
             ("part", 2) => Part(key, parts[1], reads),
             ("mark", 2) => Mark(key, parts[1], reads),
             ("mass", 2) => Mass(key, parts[1], reads),
@@ -63,7 +67,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
         List<string> because = [.. belief.Readings.Select(reading => reading.Says)];
         because.AddRange(belief.Readings.SelectMany(reading => reading.Warnings).Select(warning => warning.Say).Distinct(StringComparer.Ordinal));
         because.AddRange(belief.Problems);
-        if (value.Widened > 1.5) because.Add(string.Create(CultureInfo.InvariantCulture, $"The readings disagree more than their doubts allow; the doubt was widened {value.Widened:0.0} times."));
+        if (value.Widened > 1.5) because.Add(WeighingSentences.Widened(value.Widened));
         return Millimetres(key, $"{what} of {spot}", value.Mm, value.UMm, value.LowMm, value.HighMm, value.Grade,
             belief.Readings.SelectMany(reading => reading.Scales.Prepend(reading.Sighting)), because);
     }
@@ -86,9 +90,41 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, Identity
     private ModelValue Pitch(string key, string spot, IReads reads)
     {
         var pitches = tables.Pitches.About(spot, reads);
-        return pitches.Count == 0
-            ? ModelValue.Lost(key, $"pitch of {spot}", WeighingSentences.Nothing("pitch", spot))
-            : Symmetric(key, $"pitch of {spot}", pitches.Average(pitch => pitch.Value.Mm), pitches.Max(pitch => pitch.Value.UMm), pitches.Select(pitch => pitch.Id));
+        var beliefs = tables.Shapes.About(spot, reads).Where(each => each.Value.Shape == ShapeKind.Pitch).Select(each => each.Value.What).Distinct(StringComparer.Ordinal)
+            .Select(what => reads.Read(shapes, new ShapeKey(spot, ShapeKind.Pitch, what))).ToList();
+        List<ShapeReading> combs = [.. beliefs.SelectMany(belief => belief.Readings)];
+        if (combs.Count == 0)
+        {
+            return pitches.Count == 0
+                ? ModelValue.Lost(key, $"pitch of {spot}", beliefs.SelectMany(belief => belief.Problems).FirstOrDefault() ?? WeighingSentences.Nothing("pitch", spot))
+                : Symmetric(key, $"pitch of {spot}", pitches.Average(pitch => pitch.Value.Mm), pitches.Max(pitch => pitch.Value.UMm), pitches.Select(pitch => pitch.Id));
+        }
+
+        var value = CombinedPitch.Of(pitches, combs);
+        List<string> because = [.. combs.Select(comb => comb.AsLength().Says), .. pitches.Select(pitch => QuantityText.Noted(pitch.Value.Mm, pitch.Value.UMm, "mm") + " as noted")];
+        because.AddRange(combs.Select(comb => comb.Snap).OfType<StandardSnap>().Select(WeighingSentences.MustBe).Distinct(StringComparer.Ordinal));
+        because.AddRange(combs.SelectMany(comb => comb.Warnings).Select(warning => warning.Say).Distinct(StringComparer.Ordinal));
+        if (value.Widened > 1.5) because.Add(WeighingSentences.Widened(value.Widened));
+        return Millimetres(key, $"pitch of {spot}", value.Mm, value.UMm, value.LowMm, value.HighMm, value.Grade, combs.SelectMany(comb => comb.Scales.Prepend(comb.Sighting)).Concat(pitches.Select(pitch => pitch.Id)), because);
+    }
+
+    /// <summary>An angle or an area. What was clicked twice in one picture shares its cameras: the most exact of them stands for the picture.</summary>
+    private ModelValue Shape(string key, string spot, ShapeKind shape, string what, IReads reads)
+    {
+        var (unit, word, says) = shape == ShapeKind.Area ? (Units.SquareMillimetre, "mm²", $"{what} of {spot}") : (Units.Degree, "°", $"{what} of {spot}");
+        var belief = reads.Read(shapes, new ShapeKey(spot, shape, what));
+        if (belief.Readings.Count == 0) return ModelValue.Lost(key, says, belief.Problems.Count > 0 ? belief.Problems[0] : WeighingSentences.Nothing(what, spot));
+        var lines = belief.Readings.GroupBy(reading => reading.ScaleOf.Length > 0 ? reading.ScaleOf : reading.Picture, StringComparer.Ordinal).OrderBy(line => line.Key, StringComparer.Ordinal)
+            .Select(line => line.MinBy(reading => reading.U)!).ToList();
+        var mean = WeightedMean.Of([.. lines.Select(line => (line.Value, Math.Max(line.U, 1e-9)))]);
+        var widened = Math.Max(1, mean.Birge);
+        var (value, u) = (mean.Value, mean.U * widened);
+        var (low, high) = lines.Count == 1 ? (lines[0].Low, lines[0].High) : (value - (Ninety * u), value + (Ninety * u));
+        List<string> because = [.. belief.Readings.Select(reading => $"{reading.How}: {QuantityText.Noted(reading.Value, reading.U, word)}"), .. belief.Readings.SelectMany(reading => reading.Warnings).Select(warning => warning.Say).Distinct(StringComparer.Ordinal), .. belief.Problems];
+        if (widened > 1.5) because.Add(WeighingSentences.Widened(widened));
+        return ModelValue.Of(
+            key, says, Uncertain.Normal(unit.SpanToSi(value), unit.SpanToSi(u), key), unit.SpanToSi(low), unit.SpanToSi(high), unit, Grades.OfLines([.. lines.Select(_ => Grade.E2)]),
+            belief.Readings.SelectMany(reading => reading.Scales.Prepend(reading.Sighting)), because);
     }
 
     private ModelValue Part(string key, string spot, IReads reads)

@@ -7,7 +7,7 @@ public static class WeighingSentences
 {
     /// <summary>A reference that is not one of the known forms.</summary>
     public static string UnknownReference(string reference) =>
-        $"'{reference}' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.";
+        $"'{reference}' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, angle:SPOT:WHAT, area:SPOT:WHAT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.";
 
     /// <summary>No length under that name at that spot.</summary>
     public static string NoLength(string spot, string what, IReadOnlyList<string> known) => known.Count == 0
@@ -74,4 +74,10 @@ public static class WeighingSentences
 
     /// <summary>A name that stands for itself: a reckoning that leans on itself.</summary>
     public static string Circle(string name) => $"The reckoning '{name}' leans on itself, over others or directly; break the circle.";
+
+    /// <summary>Readings that disagree.</summary>
+    public static string Widened(double times) => string.Create(CultureInfo.InvariantCulture, $"The readings disagree more than their doubts allow; the doubt was widened {times:0.0} times.");
+
+    /// <summary>A standard size that a reading must be.</summary>
+    public static string MustBe(Seeing.Standards.StandardSnap snap) => string.Create(CultureInfo.InvariantCulture, $"That is the standard {snap.Kind} of {snap.Mm:0.###} mm, {Math.Min(snap.LikelihoodRatio, 1e6):0} to 1.");
 }

@@ -2,6 +2,7 @@ using Lidoff.Naming.Ranking;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Reckoning.Reckon;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Weighing.Modelling;
 using Lidoff.Weighing.Questions;
 
@@ -51,6 +52,7 @@ internal sealed class MoveFinder(MoveBench bench, string question)
             case "part": Part(spot); break;
             case "length" when parts.Length == 3: Length(spot, parts[2], value, better); break;
             case "body" or "pitch" when value.Missing is not null || better: Body(parts, spot, value); break;
+            case "angle" or "area" when parts.Length == 3 && (value.Missing is not null || better): Add(MoveSentences.Measure(parts[2], spot, value.Missing is null), MoveMinutes.Scale, Why(value), "spot:" + spot); break;
             case "mass" when value.Missing is not null || better: Add(MoveSentences.Weigh(spot, value.Missing is null), MoveMinutes.Weigh, Why(value), "spot:" + spot); break;
             case "mark" when value.Missing is not null: Add(MoveSentences.ReadMark(spot), MoveMinutes.Look, Why(value), "spot:" + spot); break;
         }
@@ -90,7 +92,9 @@ internal sealed class MoveFinder(MoveBench bench, string question)
         }
 
         var bare = bench.View.Live<LengthSighting>().Where(length => length.Value.Spot == spot && length.Value.What == what)
-            .Select(length => length.Value.InPicture).OfType<PictureLength>().Select(clicked => bench.Model.Picture(clicked.Picture))
+            .Select(length => length.Value.InPicture).OfType<PictureLength>().Select(clicked => clicked.Picture)
+            .Concat(bench.View.Live<ClickedShape>().Where(shape => shape.Value is { Shape: ShapeKind.Circle } && shape.Value.Spot == spot && shape.Value.What == what).Select(shape => shape.Value.Picture))
+            .Select(bench.Model.Picture)
             .Where(picture => picture.Found && !bench.Model.Measures(picture.Sha256)).Distinct().ToList();
         foreach (var picture in bare) Add(MoveSentences.SetScale(picture.Name), MoveMinutes.Scale, Why(value), "picture:" + picture.Sha256);
         if (bare.Count == 0) Add(MoveSentences.Measure(what, spot, again: false), MoveMinutes.Calliper, Why(value), "spot:" + spot);

@@ -80,7 +80,7 @@ public sealed class DossierModelTests
     [InlineData("part:U9", "Nothing was seen yet that could name the part at U9: no mark, size, pins, address or register.")]
     [InlineData("state:asleep", "There is no current of state asleep yet.")]
     [InlineData("R4", "There is no reckoning called 'R4' in this dossier.")]
-    [InlineData("nonsense", "'nonsense' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.")]
+    [InlineData("nonsense", "'nonsense' is no reference Lidoff knows; write length:SPOT:WHAT, body:SPOT:length (or width, height), pitch:SPOT, angle:SPOT:WHAT, area:SPOT:WHAT, part:SPOT, mark:SPOT, mass:SPOT, state:NAME or reckoning:NAME.")]
     public void What_is_not_known_says_why(string reference, string sentence) 
     {
         using var bench = Begun(Width);

@@ -1,3 +1,5 @@
+using System.Globalization;
+using Lidoff.Bench.Rooms.See.Typed;
 using Lidoff.Bench.Rooms.See.Viewing;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
@@ -44,6 +46,15 @@ internal static class SeeLines
             var line = Line.Of("length").Set("specimen", length.Specimen).Set("spot", length.Value.Spot).Set("what", length.Value.What).Set("picture", clicked.Picture)
                 .Set("from", from.X, from.Y).Set("to", end.X, end.Y).Set("height_mm", clicked.HeightMm).Set("click_u_px", clicked.ClickPx);
             return ($"end of {length.Value.What} of {length.Value.Spot} moved", Line.InPlaceOf(length.Entry.Hex, line));
+        }
+
+        if (parts is ["shape", _, _, _] && view.Shapes.FirstOrDefault(each => each.Entry.Hex == parts[1]) is { } shape
+            && int.TryParse(parts[2], NumberStyles.None, CultureInfo.InvariantCulture, out var side) && side < shape.Value.Points.Count)
+        {
+            var value = shape.Value;
+            var at = (side + (parts[3] == "from" ? 0 : 1)) % value.Points.Count;
+            var line = ShapeTyped.Of(value.Spot, value.What, value.Shape, value.Picture, [.. value.Points.Select((point, i) => i == at ? to : point)], value.HeightMm, value.ClickPx).Set("specimen", shape.Specimen);
+            return ($"place of {value.What} of {value.Spot} moved", Line.InPlaceOf(shape.Entry.Hex, line));
         }
 
         if (parts is ["landmark", _] && view.Board.Landmarks.FirstOrDefault(each => each.Entry.Hex == parts[1]) is { } landmark)

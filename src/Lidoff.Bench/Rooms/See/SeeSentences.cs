@@ -202,4 +202,19 @@ public static class SeeSentences
     public static string Looked(double? slopePercent) => slopePercent is { } percent
         ? string.Create(CultureInfo.InvariantCulture, $"Its straight edges were looked at: the scale changes by about {percent:0.#} % across the picture, and lengths here allow for it.")
         : "Its edges were looked at: they tell nothing of the camera.";
+
+    /// <summary>The shape tool, nothing clicked yet.</summary>
+    public const string ShapeNext = "Click three places or more: on a circle's edge, one on each lead of a row, the corners of an outline in order, or arm, corner, arm of an angle.";
+
+    /// <summary>The shape tool with too few places.</summary>
+    public const string ShapeOn = "Go on: three places make a shape; more make it surer.";
+
+    /// <summary>What may be typed for a shape.</summary>
+    public const string ShapeHint = "J1 pitch, H1 circle, BT1 area or F1 angle; perhaps which one behind it (H1 circle bore), and height 1 mm. More places may still be clicked.";
+
+    /// <summary>No shape was named.</summary>
+    public static Fault WhichShape { get; } = new("shape", "circle, pitch, angle or area", "Say what the places make: circle, pitch, angle or area.");
+
+    /// <summary>An angle by another number of places.</summary>
+    public static Fault AngleOfThree(int places) => new("points", "three places", $"An angle has three places (arm, corner, arm), but {places} were clicked.");
 }

@@ -18,7 +18,7 @@ internal static class ShapeMeasurement
     {
         var faults = JobChecks.Shape(target, job, frame);
         if (faults.Count > 0) return Outcome<MeasuredShape>.Failed(faults);
-        var parts = scale.Shape(target);
+        var (parts, share) = scale.Shape(target);
         (double X, double Y)[] seen = [.. target.Points.Select(point => (point.X, point.Y))];
         if (parts.Count == 0 || !double.IsFinite(ShapeValue.Of(target.Kind, seen))) return new Fault("points", "places that make one", SeeingSentences.NoShape(target.Kind));
         var value = NormalMixture.Quantile(parts, 0.5);
@@ -31,6 +31,7 @@ internal static class ShapeMeasurement
             Math.Round(u, Decimals),
             Math.Round(NormalMixture.Quantile(parts, 0.05), Decimals),
             Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
+            share,
             gaps,
             target.Kind == ShapeKind.Pitch ? StandardRank.Snap(value, u, StandardSizes.PitchSizes) : null,
             warn(Longest(target)));

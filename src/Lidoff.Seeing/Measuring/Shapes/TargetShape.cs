@@ -7,4 +7,5 @@ namespace Lidoff.Seeing.Measuring.Shapes;
 /// <param name="Kind">What is asked for.</param>
 /// <param name="Points">Clicked places; three for an angle, three or more otherwise.</param>
 /// <param name="HeightMm">Height of all of them above the board, mm, positive towards the camera (default 0).</param>
-public sealed record TargetShape(string Id, ShapeKind Kind, IReadOnlyList<PicturePoint> Points, double HeightMm = 0);
+/// <param name="ClickPx">Standard uncertainty of each place, px, zero or more; null for that of the job.</param>
+public sealed record TargetShape(string Id, ShapeKind Kind, IReadOnlyList<PicturePoint> Points, double HeightMm = 0, double? ClickPx = null);

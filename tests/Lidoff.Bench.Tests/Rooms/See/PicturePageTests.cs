@@ -107,6 +107,23 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
+    public void Places_say_what_they_would_make_and_are_stored_as_it()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        On(page, "[data-key=x]", e => e.Click());
+        Put(page, "shape", 20, 20, 60, 20);
+        page.WaitForAssertion(() => Assert.Contains("three places make a shape", page.Markup, StringComparison.Ordinal), Patience);
+        Put(page, "shape", 20, 20, 60, 20, 60, 60, 20, 60);
+        page.WaitForAssertion(() => Assert.Contains("mm²", page.Find(".found").TextContent, StringComparison.Ordinal), Patience);
+        Assert.DoesNotContain("angle", page.Find(".found").TextContent, StringComparison.Ordinal);
+        page.WaitForElement("#shape", Patience).Input("BT1 area");
+        On(page, "form:has(#shape)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("mm²", page.Find(".measured").TextContent, StringComparison.Ordinal), Patience);
+        var stored = Assert.Single(Stored<ClickedShape>());
+        Assert.Equal(("BT1", "area", 4), (stored.Spot, stored.What, stored.Points.Count));
+    }
+
+    [Fact]
     public void Without_a_scale_a_body_says_that_lengths_come_later()
     {
         var page = Page(out _);

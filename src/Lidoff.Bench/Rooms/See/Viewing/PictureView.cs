@@ -7,6 +7,7 @@ using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Boards;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Dossiers;
 
@@ -24,6 +25,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Scales">Its known lengths.</param>
 /// <param name="Spots">What was pointed at in it, in natural order.</param>
 /// <param name="Lengths">Lengths clicked in it.</param>
+/// <param name="Shapes">Circles, pitches, angles and areas clicked in it.</param>
 /// <param name="Taken">Every designator of the dossier.</param>
 /// <param name="Previous">Hash of the picture before it; empty for the first.</param>
 /// <param name="Next">Hash of the picture after it; empty for the last.</param>
@@ -33,7 +35,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Look">The machine's look at it that counts; null where there is none.</param>
 /// <param name="Offer">A scale that could be carried over to it; null where there is none, or no need.</param>
 public sealed record PictureView(
-    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths,
+    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths, ValueList<ShapeRow> Shapes,
     ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, CarriedScale? Offer)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
@@ -42,7 +44,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], "", "", BoardLook.None, [], null, null, null);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], [], "", "", BoardLook.None, [], null, null, null);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
@@ -59,6 +61,7 @@ public sealed record PictureView(
             [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm")))],
             [.. spots],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
+            [.. view.Live<ClickedShape>().Where(each => Here(each.Value.Picture)).Select(each => new ShapeRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
             [.. SpotNames.Of(view)],
             at > 0 ? pictures[at - 1].Sha256 : "",
             at + 1 < pictures.Count ? pictures[at + 1].Sha256 : "",
@@ -96,6 +99,28 @@ public sealed record PictureView(
             var value = spot.Value;
             if (value.Middle is { } place) yield return new(spot.Id, spot.Specimen, place, value, marks.GetValueOrDefault(value.Spot, ""));
         }
+    }
+
+    private const double MostDoubt = 0.1;
+
+    /// <summary>What clicked places would make, before anything is stored: the word of each shape that they can be, and what it comes to; empty where the picture has no known length.</summary>
+    public static ValueList<(string Word, LengthFound Found)> Measure(OpenDossier dossier, string sha256, IReadOnlyList<PicturePoint> points, double clickPx)
+    {
+        if (dossier.Model.Fitted(sha256) is not { } fitted) return [];
+        return
+        [
+            .. ClickedShapeKind.Shapes.Where(each => each.Shape != ShapeKind.Angle || points.Count == 3)
+                .Select(each => (each.Word, fitted.Measuring.Then((ScaledPicture measuring) => measuring.Shape(new(each.Word, each.Shape, points, ClickPx: clickPx)))))
+                // Places that are no row have a pitch as well, but none that anybody would want.
+                .Where(each => each.Item2.Ok && each.Item2.Value.U < MostDoubt * each.Item2.Value.Value).Select(each => (each.Word, LengthFound.Of(each.Item2.Value))),
+        ];
+    }
+
+    private static LengthFound Found(OpenDossier dossier, Sighting<ClickedShape> each)
+    {
+        var belief = dossier.Model.Shape(each.Value.Spot, each.Value.Shape, each.Value.What);
+        var reading = belief.Readings.FirstOrDefault(found => found.Sighting == each.Id);
+        return reading is null ? LengthFound.Not(belief.Problems) : LengthFound.Of(reading.Value, reading.U, reading.Low, reading.High, reading.Snap, reading.Warnings, LengthFound.Unit(each.Value.Shape));
     }
 
     private static LengthFound Found(OpenDossier dossier, Sighting<LengthSighting> each)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
@@ -18,7 +19,7 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
-        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected))] : [],
+        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected))] : [],
         withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost)] : [],
         // Who looks on sees no clicked lengths, but should see how large it is.
         withLines ? null : view.Along?.PxPerMm,
@@ -32,6 +33,18 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     {
         var (from, to) = (row.Value.Reference.From, row.Value.Reference.To);
         return new("scale:" + row.Entry.Hex, from.X, from.Y, to.X, to.Y, "scale", row.Says, false);
+    }
+
+    // From place to place, closed where it goes around something; the words stand at the first side.
+    private static IEnumerable<StageLine> Shape(ShapeRow row, string selected)
+    {
+        var points = row.Value.Points;
+        var sides = row.Value.Shape is ShapeKind.Circle or ShapeKind.Area ? points.Count : points.Count - 1;
+        for (var i = 0; i < sides; i++)
+        {
+            var (from, to) = (points[i], points[(i + 1) % points.Count]);
+            yield return new($"shape:{row.Entry.Hex}:{i}", from.X, from.Y, to.X, to.Y, "length", i == 0 ? row.Found.Value : "", row.Value.Spot == selected);
+        }
     }
 
     private static StageLine Length(LengthRow row, string selected)
