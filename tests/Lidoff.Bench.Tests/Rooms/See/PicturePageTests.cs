@@ -110,7 +110,7 @@ public sealed class PicturePageTests : RoomContext
     public void Places_say_what_they_would_make_and_are_stored_as_it()
     {
         var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
-        On(page, "[data-key=x]", e => e.Click());
+        On(page, "[data-key=n]", e => e.Click());
         Put(page, "shape", 20, 20, 60, 20);
         page.WaitForAssertion(() => Assert.Contains("three places make a shape", page.Markup, StringComparison.Ordinal), Patience);
         Put(page, "shape", 20, 20, 60, 20, 60, 60, 20, 60);
