@@ -26,6 +26,17 @@ public sealed class StatisticsTests
         Assert.Equal(0.1, Statistics.StandardDeviation(data), tolerance);
     }
 
+    // The middle value by its definition (ISO 3534-1, 2.13): of an even number the mean of the two in the middle; one wild reading moves nothing.
+    [Theory]
+    [InlineData(new double[] { 7 }, 7)]
+    [InlineData(new double[] { 9, 1, 5 }, 5)]
+    [InlineData(new double[] { 4, 1, 3, 2 }, 2.5)]
+    [InlineData(new double[] { 1, 2, 3, 4, 1e300 }, 3)]
+    public void The_median_is_the_middle_value(double[] values, double middle) => Assert.Equal(middle, Statistics.Median(values));
+
+    [Fact]
+    public void Of_nothing_there_is_no_median() => Assert.Throws<ArgumentException>(() => Statistics.Median([]));
+
     [Fact]
     public void Tree_sum_and_ordered_sum_agree_on_a_million_tenths()
     {
