@@ -32,6 +32,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         new("camera_distance_mm", "number", false, "distance from board to camera, mm"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default that of what is measured, 1)"),
         new("carried_from", "text", false, "the picture of the same camera and zoom whose scale this is; its doubt holds what putting the zoom back adds"),
+        new("package", "text", false, "the spot whose recognised package the length is: what is measured by it is then no evidence of that spot's package"),
     ];
 
     /// <inheritdoc/>
@@ -46,6 +47,7 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative);
         var carried = reader.OptionalText("carried_from", 255) ?? "";
-        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height, click), camera, carried));
+        var package = reader.OptionalText("package", SpotName.Longest) ?? "";
+        return reader.Done(() => new ScaleSighting(picture, new ReferenceLength(from, to, length, u, height, click), camera, carried, package));
     }
 }

@@ -5,6 +5,9 @@ namespace Lidoff.Seeing.Kinds;
 /// <summary>Reads a spot's designator.</summary>
 internal static class SpotName
 {
-    /// <summary>The designator; at most 40 characters, so that it fits on a leader line.</summary>
-    public static string Read(PayloadReader reader) => reader.Text("spot", 40);
+    /// <summary>Most characters of a designator, so that it fits on a leader line.</summary>
+    public const int Longest = 40;
+
+    /// <summary>The designator.</summary>
+    public static string Read(PayloadReader reader) => reader.Text("spot", Longest);
 }

@@ -24,7 +24,7 @@ public static class EntryWords
     {
         DossierOpened opened => $"dossier{Colon(opened.Title)}.",
         FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
-        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######}{Doubt(scale.Reference.UMm)} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px{(scale.CarriedFrom.Length > 0 ? ", carried over from " + Named(scale.CarriedFrom, model) : "")}."),
+        ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######}{Doubt(scale.Reference.UMm)} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px{(scale.CarriedFrom.Length > 0 ? ", carried over from " + Named(scale.CarriedFrom, model) : "")}{(scale.Package.Length > 0 ? ", the recognised package of " + scale.Package : "")}."),
         LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {Named(clicked.Picture, model)}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
         LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######}{Doubt(read.UMm)} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),
         ClickedShape shape => $"{shape.What} of {shape.Spot} ({ClickedShapeKind.Shapes.First(each => each.Shape == shape.Shape).Word}) by {shape.Points.Count} places clicked in {Named(shape.Picture, model)}, the first at {Point(shape.Points[0])} px.",

@@ -54,7 +54,13 @@ public sealed class BoardStep(DossierTables tables, PictureStep pictures, ScaleS
                 [.. each.Value.Landmarks.Select(landmark => new SeenLandmark(landmark.Value.Landmark, landmark.Value.At!.Value, landmark.Value.UPx))],
                 [.. references[each.Key].Select(reference => reference.Value.Reference)]))],
             [.. known.Select(each => new KnownPlace(each.Value.Landmark, each.Value.XMm!.Value, each.Value.YMm!.Value, each.Value.UMm))]);
-        return new(key, [.. boards.Select(board => new PictureBoard(board, [.. RestsOn(board).Distinct().Order()]))], [.. problems.Distinct(StringComparer.Ordinal)]);
+        return new(key, [.. boards.Select(board => new PictureBoard(board, [.. RestsOn(board).Distinct().Order()], Packages(board)))], [.. problems.Distinct(StringComparer.Ordinal)]);
+
+        ValueList<string> Packages(LaidBoard board) =>
+        [
+            .. references.Where(each => board.Picture(each.Key) is not null).SelectMany(each => each.Value).Select(reference => reference.Value.Package)
+                .Where(spot => spot.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+        ];
 
         IEnumerable<EntryId> RestsOn(LaidBoard board)
         {

@@ -13,7 +13,7 @@ namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
 /// Gathers from all rooms what is known of the part at a spot, on one specimen or on several that a person said are alike. Of several sightings of one mark the newest counts: two readings of
-/// one body are one line of evidence. Bodies and pitches are averaged.
+/// one body are one line of evidence. Bodies and pitches are averaged. What was scaled by the spot's own recognised package is left out: it would count the recognising twice.
 /// </summary>
 public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, ShapeStep shapes) : Step<string, SpotEvidence>
 {
@@ -114,7 +114,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
     {
         var clicked = counting.Of([.. tables.Shapes.About(key, reads).Where(each => each.Value.Shape == ShapeKind.Pitch)]);
         var known = clicked.Select(each => each.Id).ToHashSet();
-        return [.. clicked.Select(each => each.Value.What).Distinct(StringComparer.Ordinal).SelectMany(what => reads.Read(shapes, new ShapeKey(key, ShapeKind.Pitch, what)).Readings).Where(comb => known.Contains(comb.Sighting))];
+        return [.. clicked.Select(each => each.Value.What).Distinct(StringComparer.Ordinal).SelectMany(what => reads.Read(shapes, new ShapeKey(key, ShapeKind.Pitch, what)).Readings).Where(comb => known.Contains(comb.Sighting) && !comb.OwnPackage)];
     }
 
     private SpotSpecimens Counting(string key, IReadOnlyList<Sighting<MarkSighting>> marks, IReads reads)
@@ -148,7 +148,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
         foreach (var name in names)
         {
             var counts = counting.Of(tables.Lengths.About(spot, reads)).Select(each => each.Id).ToHashSet();
-            ValueList<LengthReading> readings = [.. reads.Read(lengths, new LengthKey(spot, name)).Readings.Where(reading => counts.Contains(reading.Sighting))];
+            ValueList<LengthReading> readings = [.. reads.Read(lengths, new LengthKey(spot, name)).Readings.Where(reading => counts.Contains(reading.Sighting) && !reading.OwnPackage)];
             if (readings.Count > 0) return (CombinedLength.Of(readings), [.. readings.Select(reading => reading.Sighting)]);
         }
 

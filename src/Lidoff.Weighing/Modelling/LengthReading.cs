@@ -20,6 +20,7 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Board">First picture, by hash, of the board that its picture lies on; empty for none.</param>
 /// <param name="ByBoard">True when its scale is that board's: it then shares it with what was measured in the board's other pictures.</param>
 /// <param name="ScaleOf">Hash of the picture whose scale it has, where its own was made of that one; empty otherwise. Both are then one line.</param>
+/// <param name="OwnPackage">True when its scale leans on the recognised package of the very spot: it then says nothing of which package that is.</param>
 public sealed record LengthReading(
     double Mm,
     double UMm,
@@ -35,8 +36,9 @@ public sealed record LengthReading(
     Seeing.Standards.StandardSnap? Snap,
     string Board = "",
     bool ByBoard = false,
-    string ScaleOf = "")
+    string ScaleOf = "",
+    bool OwnPackage = false)
 {
     /// <summary>How it was measured, and what came of it.</summary>
-    public string Says => $"{How}: {QuantityText.Noted(Mm, UMm, "mm")}";
+    public string Says => $"{How}: {QuantityText.Noted(Mm, UMm, "mm")}{(OwnPackage ? WeighingSentences.ByItsOwnPackage : "")}";
 }

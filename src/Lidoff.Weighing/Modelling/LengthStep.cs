@@ -97,7 +97,8 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
             if (!measured.TryValue(out var length)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
             else readings.Add(new(
                 length.ValueMm, length.UMm, length.ScaleShare, length.LowMm, length.HighMm, picture.Sha256, picture.Name, sighting.Id, leansOn, how,
-                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, fit is null, fit is { Scale.From: { Length: > 0 } made } ? made : carried));
+                [.. length.Warnings, .. laid?.Warnings ?? []], length.Snap, laid is null ? "" : board!.Laid.Pictures[0].Sha256, fit is null, fit is { Scale.From: { Length: > 0 } made } ? made : carried,
+                fit is not null ? fit.Scale.IsPackageOf(sighting.Value.Spot) : board!.Packages.Contains(sighting.Value.Spot)));
         }
     }
 

@@ -14,6 +14,9 @@ public sealed record PictureScale(ValueList<Sighting<ScaleSighting>> References,
     /// <summary>What one picture calls another that all its known lengths were carried over from; empty where they were not, or from several.</summary>
     public string CarriedFrom => References.Select(reference => reference.Value.CarriedFrom).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] ? one : "";
 
+    /// <summary>True when a length of it is the recognised package of a spot.</summary>
+    public bool IsPackageOf(string spot) => References.Any(reference => reference.Value.Package == spot);
+
     /// <summary>Measuring by these lengths: the camera's distance is the one noted last.</summary>
     /// <param name="picture">The picture's name for people.</param>
     public MeasureJob Job(string picture) => new()

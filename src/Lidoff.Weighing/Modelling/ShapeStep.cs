@@ -52,6 +52,6 @@ public sealed class ShapeStep(DossierTables tables, PictureStep pictures, Fitted
             shape.Value, shape.U, shape.ScaleShare, shape.Low, shape.High, picture.Sha256, picture.Name, sighting.Id,
             [.. fit.Scale.References.Select(reference => reference.Id), picture.Added, .. fit.LookedAt is { } look ? new[] { look } : []],
             string.Create(CultureInfo.InvariantCulture, $"{clicked.Points.Count} places clicked in {picture.Name}{(shape.Gaps > 0 ? $", {shape.Gaps} gaps" : "")}"),
-            [.. shape.Warnings], shape.Snap, fit.Scale.From.Length > 0 ? fit.Scale.From : carried));
+            [.. shape.Warnings], shape.Snap, fit.Scale.From.Length > 0 ? fit.Scale.From : carried, fit.Scale.IsPackageOf(clicked.Spot)));
     }
 }

@@ -80,4 +80,7 @@ public static class WeighingSentences
 
     /// <summary>A standard size that a reading must be.</summary>
     public static string MustBe(Seeing.Standards.StandardSnap snap) => string.Create(CultureInfo.InvariantCulture, $"That is the standard {snap.Kind} of {snap.Mm:0.###} mm, {Math.Min(snap.LikelihoodRatio, 1e6):0} to 1.");
+
+    /// <summary>What follows a reading that was scaled by the spot's own package.</summary>
+    public const string ByItsOwnPackage = " (scaled by its own package, so it says nothing of which package that is)";
 }

@@ -46,6 +46,14 @@ public sealed class BoardTests
     }
 
     [Fact]
+    public void A_package_that_scales_the_board_is_no_evidence_of_itself_on_the_other_side_either()
+    {
+        using var bench = Begun([Scale.Replace("\"specimen\"", "\"package\":\"U1\",\"specimen\"", StringComparison.Ordinal), .. Landmarks, InBottom, InBottom.Replace("U1", "U2", StringComparison.Ordinal)]);
+        Assert.True(Assert.Single(bench.Model.Length("U1", "width").Readings).OwnPackage);
+        Assert.False(Assert.Single(bench.Model.Length("U2", "width").Readings).OwnPackage);
+    }
+
+    [Fact]
     public void What_stands_above_the_board_is_told_so()
     {
         using var bench = Begun([Scale, .. Landmarks, InBottom.Replace("\"specimen\"", "\"height_mm\":0.8,\"specimen\"", StringComparison.Ordinal)]);

@@ -138,6 +138,32 @@ public sealed class DossierModelTests
     }
 
     [Fact]
+    public void A_package_taken_as_the_scale_is_no_evidence_of_itself_and_one_of_another_spot()
+    {
+        // A square body of 6 mm at U1, taken for the scale; the same clicks again are its "measured" sides. U2 beside it is 3 mm square.
+        string[] square =
+        [
+            """{"kind":"scale","picture":"p.png","from":[100,100],"to":[700,100],"length_mm":6,"u_mm":0.03,"package":"U1"}""",
+            """{"kind":"length","picture":"p.png","spot":"U1","what":"long side","from":[100,100],"to":[700,100]}""",
+            """{"kind":"length","picture":"p.png","spot":"U1","what":"short side","from":[700,100],"to":[700,700]}""",
+            """{"kind":"shape","picture":"p.png","spot":"U1","shape":"pitch","points":[[100,100],[140,100],[180,100],[220,100]]}""",
+            """{"kind":"length","picture":"p.png","spot":"U2","what":"long side","from":[800,100],"to":[1100,100]}""",
+            """{"kind":"length","picture":"p.png","spot":"U2","what":"short side","from":[1100,100],"to":[1100,400]}""",
+        ];
+        using var bench = Begun(square);
+        Assert.DoesNotContain(bench.Model.Identity("U1").Evidence.Told, told => told.Evidence is "body" or "long side" or "short side" or "pitch");
+        Assert.Contains(bench.Model.Identity("U2").Evidence.Told, told => told.Evidence == "body");
+        // The length itself stands, and says what it cannot say.
+        var value = bench.Model.Value("length:U1:long side");
+        Assert.Equal(6.0, value.Number!.Value * 1e3, 0.01);
+        Assert.EndsWith("(scaled by its own package, so it says nothing of which package that is)", value.Because[0], StringComparison.Ordinal);
+        // With a caliper there is evidence of its own.
+        bench.Note("""{"kind":"length","spot":"U1","what":"long side","mm":6.01,"u_mm":0.015,"instrument":"caliper"}""");
+        var told = Assert.Single(bench.Model.Identity("U1").Evidence.Told, told => told.Evidence == "long side");
+        Assert.Equal("6.010 ± 0.015 mm", told.Says);
+    }
+
+    [Fact]
     public void An_edit_touches_its_dependants_and_nothing_else()
     {
         using var bench = new Bench();

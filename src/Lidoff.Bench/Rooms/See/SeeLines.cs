@@ -35,7 +35,7 @@ internal static class SeeLines
             var known = scale.Value.Reference;
             var (from, end) = parts[2] == "from" ? (to, known.To) : (known.From, to);
             var line = Line.Of("scale").Set("specimen", scale.Specimen).Set("picture", scale.Value.Picture).Set("from", from.X, from.Y).Set("to", end.X, end.Y)
-                .Set("length_mm", known.LengthMm).Set("u_mm", known.UMm).Set("height_mm", known.HeightMm).Set("camera_distance_mm", scale.Value.CameraDistanceMm).Set("click_u_px", known.ClickPx).Set("carried_from", scale.Value.CarriedFrom);
+                .Set("length_mm", known.LengthMm).Set("u_mm", known.UMm).Set("height_mm", known.HeightMm).Set("camera_distance_mm", scale.Value.CameraDistanceMm).Set("click_u_px", known.ClickPx).Set("carried_from", scale.Value.CarriedFrom).Set("package", scale.Value.Package);
             return ("end of the scale moved", Line.InPlaceOf(scale.Entry.Hex, line));
         }
 

@@ -14,7 +14,7 @@ public static class SeeSentences
     public const string ScaleSecond = "Now the other end.";
 
     /// <summary>Under the field of the scale.</summary>
-    public const string ScaleHint = "26 mm ± 0.05, then behind commas where it matters: height 1.2 mm above the board, camera 180 mm away.";
+    public const string ScaleHint = "26 mm ± 0.05, then behind commas where it matters: height 1.2 mm above the board, camera 180 mm away, package of U1 for a package you recognised.";
 
     /// <summary>Pointing.</summary>
     public const string PointNext = "Click what you want to name. Arrow keys move a crosshair, Enter sets the point.";
@@ -131,6 +131,9 @@ public static class SeeSentences
 
     /// <summary>A piece that says nothing.</summary>
     public static Fault NoSuchPiece(string piece, string known) => new("pieces", known, $"{Showing.Shown.Quoted(piece)} is not understood here; known are {known}.");
+
+    /// <summary>A package of no one spot.</summary>
+    public static Fault WhichPackage { get; } = new("package", "one designator such as U1", "Whose package is it? One spot's letter and number, as in package of U1.");
 
     /// <summary>No spot named.</summary>
     public static Fault WhichSpot { get; } = new("spot", "a designator such as U1", "Which spot does it belong to? Begin with its letter and number, as in U1 width.");

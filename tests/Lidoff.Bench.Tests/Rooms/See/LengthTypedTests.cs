@@ -7,6 +7,17 @@ namespace Lidoff.Bench.Tests.Rooms.See;
 public sealed class LengthTypedTests
 {
     [Theory]
+    [InlineData("6 mm ± 0.05, package of U1", "U1")]
+    [InlineData("6 ± 0,05, height 0.8 mm, package u12", "U12")]
+    public void A_known_length_may_be_a_recognised_package(string typed, string spot) => Assert.Equal(spot, ScaleTyped.Read(typed).Value.Package);
+
+    [Theory]
+    [InlineData("6 mm, package of it all")]
+    [InlineData("6 mm, package U1, package U2")]
+    public void A_package_of_no_one_spot_is_asked_for(string typed) =>
+        Assert.Equal("Whose package is it? One spot's letter and number, as in package of U1.", Assert.Single(ScaleTyped.Read(typed).Faults).Say);
+
+    [Theory]
     [InlineData("26 mm ± 0.05", 26, 0.05, null, null)]
     [InlineData("26", 26, null, null, null)]
     [InlineData("26,5 mm +/- 0,1", 26.5, 0.1, null, null)]
@@ -15,7 +26,7 @@ public sealed class LengthTypedTests
     [InlineData("0.5 mm ± 10 µm, height 1.2 mm, camera 180 mm", 0.5, 0.01, 1.2, 180.0)]
     [InlineData("5.5 mm; height 1", 5.5, null, 1.0, null)]
     public void A_known_length_is_read_as_people_type_it(string typed, double mm, double? u, double? height, double? camera) =>
-        Assert.Equal(new ScaleTyped(mm, u, height, camera), ScaleTyped.Read(typed).Value);
+        Assert.Equal(new ScaleTyped(mm, u, height, camera, ""), ScaleTyped.Read(typed).Value);
 
     [Fact]
     public void What_is_wrong_with_a_known_length_is_said_all_at_once()
@@ -24,7 +35,7 @@ public sealed class LengthTypedTests
         Assert.Equal(["\"25..27 mm\" is a range; write the known length as 26 mm ± 0.05."], ScaleTyped.Read("25..27 mm").Faults.Select(fault => fault.Say));
         Assert.Equal(["\"0 mm\" is not above zero; between equal places there is no length."], ScaleTyped.Read("0 mm").Faults.Select(fault => fault.Say));
         Assert.Equal(
-            ["\"-3 mm\" is not above zero; between equal places there is no length.", "\"width 2\" is not understood here; known are height 1.2 mm and camera 180 mm."],
+            ["\"-3 mm\" is not above zero; between equal places there is no length.", "\"width 2\" is not understood here; known are height 1.2 mm, camera 180 mm and package of U1."],
             ScaleTyped.Read("-3 mm, width 2").Faults.Select(fault => fault.Say));
     }
 

@@ -26,7 +26,7 @@ internal static class MmPieces
             var (word, text) = Pieces.After(piece, "height") is { } high ? ("height", high) : withCamera && Pieces.After(piece, "camera") is { } away ? ("camera", away) : ("", "");
             if (word.Length == 0)
             {
-                faults.Add(SeeSentences.NoSuchPiece(piece, withCamera ? "height 1.2 mm and camera 180 mm" : "height 1.2 mm"));
+                faults.Add(SeeSentences.NoSuchPiece(piece, withCamera ? "height 1.2 mm, camera 180 mm and package of U1" : "height 1.2 mm"));
                 continue;
             }
 

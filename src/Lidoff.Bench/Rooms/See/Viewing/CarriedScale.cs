@@ -35,7 +35,7 @@ public sealed record CarriedScale(string From, string FromName, string Says, Sca
     /// <summary>The line that takes it over.</summary>
     public Line Line(string sha256, string specimen) => Working.Line.Of("scale").Set("specimen", specimen).Set("picture", sha256)
         .Set("from", Known.Reference.From.X, Known.Reference.From.Y).Set("to", Known.Reference.To.X, Known.Reference.To.Y).Set("length_mm", LengthMm).Set("u_mm", UMm)
-        .Set("height_mm", Known.Reference.HeightMm).Set("camera_distance_mm", Known.CameraDistanceMm).Set("carried_from", From);
+        .Set("height_mm", Known.Reference.HeightMm).Set("camera_distance_mm", Known.CameraDistanceMm).Set("carried_from", From).Set("package", Known.Package);
 
     private static (Sighting<ScaleSighting> Last, CarriedScale Scale)? Of(OpenDossier dossier, string from, int width, int height)
     {
@@ -47,6 +47,6 @@ public sealed record CarriedScale(string From, string FromName, string Says, Sca
         if (PictureScaleText.Along(dossier, from, header.Value.Frame) is not var (pxPerMm, relative)) return null;
         var wide = Math.Sqrt((relative * relative) + (ZoomAgain * ZoomAgain));
         var mm = known.Value.Reference.From.DistanceTo(known.Value.Reference.To) / pxPerMm;
-        return (scale.References[^1], new(from, name, PictureScaleText.Words(pxPerMm, wide), known.Value, Math.Round(mm, 6), Math.Round(mm * wide, 6)));
+        return (scale.References[^1], new(from, name, PictureScaleText.Words(pxPerMm, wide), known.Value with { Package = scale.References.Select(each => each.Value.Package).FirstOrDefault(spot => spot.Length > 0) ?? "" }, Math.Round(mm, 6), Math.Round(mm * wide, 6)));
     }
 }
