@@ -1,6 +1,7 @@
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Hosting;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Folding;
 using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Composing;
@@ -94,13 +95,26 @@ public sealed class ComposeDesk : IDisposable
             if (!put.TryValue(out second!)) return Outcome<ComposedPicture>.Failed(put.Faults);
         }
 
-        var noted = await acts.InTurn(dossier, () => Task.FromResult(data.Note(dossier, Line.Written([Written(word, first, second, made)])))).ConfigureAwait(false);
+        var noted = await acts.InTurn(dossier, () => Task.FromResult(data.Note(dossier, Line.Written([Written(word, first, second, made), .. Tags(dossier, first, made.Inputs)])))).ConfigureAwait(false);
         watch.Poke();
         return noted.Then(entries =>
         {
             acts.Did(dossier, ComposeDeskSentences.Done(word), entries.Select(entry => entry.Entry.Id));
             return new ComposedPicture(first, second, [.. made.Says]);
         });
+    }
+
+    /// <summary>What was said alike of every picture it is made of (specimen, side, zoom, light, camera) holds for what was made; no line where nothing was.</summary>
+    private IEnumerable<Line> Tags(string dossier, string made, IReadOnlyList<string> inputs)
+    {
+        var told = data.View(dossier, open => inputs.Select(input => open.Session.View.Live<PictureSighting>()
+            .LastOrDefault(each => open.Model.Picture(each.Value.File) is { Found: true } picture && picture.Sha256 == input)).ToList()) ?? [];
+        if (told.Count == 0 || told.Contains(null)) return [];
+        string Alike(Func<Sighting<PictureSighting>, string> tag) => told.Select(each => tag(each!)).Distinct(StringComparer.Ordinal).ToList() is [var one] ? one : "";
+        string[] tags = [Alike(each => each.Specimen), Alike(each => each.Value.Side == PictureSide.Unknown ? "" : each.Value.Side.ToString().ToLowerInvariant()), Alike(each => each.Value.Zoom), Alike(each => each.Value.Light), Alike(each => each.Value.Camera)];
+        return tags.All(tag => tag.Length == 0)
+            ? []
+            : [Line.Of("picture").Set("specimen", tags[0]).Set("file", made).Set("side", tags[1]).Set("zoom", tags[2]).Set("light", tags[3]).Set("camera", tags[4])];
     }
 
     private async Task<Outcome<string>> Put(string dossier, string word, byte[] png, CancellationToken stop)

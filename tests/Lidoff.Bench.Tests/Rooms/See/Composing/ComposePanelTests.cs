@@ -51,6 +51,25 @@ public sealed class ComposePanelTests : RoomContext
     }
 
     [Fact]
+    public void What_was_said_alike_of_all_pictures_holds_for_what_is_made_of_them()
+    {
+        Make = (order, _) => Made(order);
+        var panel = Panel("a.png", "b.png", "c.png");
+        foreach (var (name, light) in new[] { ("a.png", "left"), ("b.png", "right"), ("c.png", "top") })
+        {
+            Bench.Set("d", "", $$"""{"kind":"picture","file":"{{name}}","specimen":"B","side":"bottom","zoom":"2x","light":"{{light}}"}""");
+        }
+
+        Act(panel, () => panel.FindAll("button").First(b => b.TextContent.StartsWith("Take all 3", StringComparison.Ordinal)).Click());
+        On(panel, "form", e => e.Submit());
+        panel.WaitForElement(".made", Patience);
+        var made = Assert.Single(Stored<ComposedSighting>()).Picture;
+        var tags = Assert.Single(Stored<PictureSighting>(), each => each.File == made);
+        // Each was lit from elsewhere, and no camera was named.
+        Assert.Equal((PictureSide.Bottom, "2x", "", ""), (tags.Side, tags.Zoom, tags.Light, tags.Camera));
+    }
+
+    [Fact]
     public void What_cannot_be_put_together_is_said_and_nothing_is_stored()
     {
         Make = (_, _) => new Fault("pictures", "slices", "These pictures are no focus stack.");
