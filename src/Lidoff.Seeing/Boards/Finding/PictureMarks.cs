@@ -1,0 +1,44 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Boards.Finding.Matching;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Edges;
+using Lidoff.Seeing.Pictures;
+using NetVips;
+
+namespace Lidoff.Seeing.Boards.Finding;
+
+/// <summary>What a machine found in a picture that may be found again in another one of the same board.</summary>
+/// <param name="Frame">Size of the upright picture.</param>
+/// <param name="Marks">Round things, those that stand out most first.</param>
+public sealed record PictureMarks(PictureFrame Frame, ValueList<FoundMark> Marks)
+{
+    /// <summary>More round things than this are not looked at: those that stand out least are left out.</summary>
+    public const int Most = 240;
+
+    // Middles are found to a tenth of a pixel of this size, which is 2 µm on a board 40 mm wide.
+    private const int LongestSide = 2200;
+
+    /// <summary>Looks for them. A picture that breaks off while it is read fails with a sentence.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="name">Its name for people.</param>
+    /// <param name="header">Its header.</param>
+    public static Outcome<PictureMarks> Find(string path, string name, PictureHeader header)
+    {
+        Guard.NotNull(header);
+        try
+        {
+            return Of(GreyPicture.Read(path, header, LongestSide), new(header.Width, header.Height));
+        }
+        catch (VipsException)
+        {
+            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
+        }
+    }
+
+    /// <summary>A small copy to tell two sides from one by; null where there is none.</summary>
+    internal SmoothLevel? Sketch { get; init; }
+
+    internal static PictureMarks Of(GreyPicture grey, PictureFrame frame) =>
+        new(frame, [.. RoundMerge.Of(RoundSearch.Find(grey)).Take(Most)]) { Sketch = Likeness.Sketch(grey) };
+}
