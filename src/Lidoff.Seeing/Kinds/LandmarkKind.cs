@@ -33,6 +33,7 @@ public sealed class LandmarkKind : EvidenceKind<LandmarkSighting>
         new("picture", "text", false, "file name, entry id or the first digits of the file's hash; with point"),
         new("point", "point", false, "where it shows, px"),
         new("u_px", "number", false, "standard uncertainty of each coordinate, px (default 1.5)"),
+        new("found_by", "text", false, "entry of the match by which a machine found it; missing where it was pointed at by hand"),
         new("mm", "two numbers", false, "its place on the board seen from the top: mm to the right and downwards, from any corner"),
         new("u_mm", "number", false, "standard uncertainty of each, mm (default 0.03)"),
     ];
@@ -56,6 +57,7 @@ public sealed class LandmarkKind : EvidenceKind<LandmarkSighting>
         if (reader.Has("mm")) (xMm, yMm) = reader.Point("mm");
         var uPx = reader.OptionalNumber("u_px", NumberRange.Positive) ?? DefaultUPx;
         var uMm = reader.OptionalNumber("u_mm", NumberRange.Positive) ?? DefaultUMm;
-        return reader.Done(() => new LandmarkSighting(name, picture, at, uPx, xMm, yMm, uMm));
+        var found = reader.OptionalText("found_by", 64) ?? "";
+        return reader.Done(() => new LandmarkSighting(name, picture, at, uPx, xMm, yMm, uMm, found));
     }
 }

@@ -13,4 +13,5 @@ namespace Lidoff.Seeing.Kinds;
 /// <param name="XMm">Its place on the board seen from the top, mm to the right; null where it is not known.</param>
 /// <param name="YMm">The same, mm downwards.</param>
 /// <param name="UMm">Standard uncertainty of each of the two, mm.</param>
-public sealed record LandmarkSighting(string Landmark, string Picture, PicturePoint? At, double UPx, double? XMm, double? YMm, double UMm);
+/// <param name="FoundBy">The match by which a machine found it and a person took it over, as an entry; empty for one pointed at by hand.</param>
+public sealed record LandmarkSighting(string Landmark, string Picture, PicturePoint? At, double UPx, double? XMm, double? YMm, double UMm, string FoundBy = "");

@@ -30,6 +30,7 @@ public sealed class EntryPayloads
         Take<SpotSighting>(view);
         Take<PictureSighting>(view);
         Take<ComposedSighting>(view);
+        Take<MatchSighting>(view);
         Take<BurstSighting>(view);
         Take<RecordingSighting>(view);
         Take<MomentSighting>(view);

@@ -13,6 +13,7 @@ public static class AllPages
         new("no such dossier", "/dossiers/nobody", 404),
         new("nothing here", "/not-found"),
         new("picture", "/dossiers/demo/see/{main-top}"),
+        new("laying", "/dossiers/demo/see/{main-top}/lay"),
         new("spot", "/dossiers/demo/name/U3"),
         new("number", "/dossiers/demo/reckon/R2"),
         new("presenter", "/dossiers/demo/present"),

@@ -31,6 +31,9 @@ public static class SeeSentences
     /// <summary>No name typed.</summary>
     public static Fault LandmarkMissing { get; } = new("landmark", "a name", "Which landmark is it? Give it the name that it has in the other pictures, or a new one.");
 
+    /// <summary>No landmark in a picture yet.</summary>
+    public const string NoLandmark = "No landmark yet: pictures of either side lie on one board by holes and vias they share. Point at them (K), or have them found.";
+
     /// <summary>A landmark twice in one picture.</summary>
     public static Fault LandmarkHere(string name) => new("landmark", "a landmark that is not yet pointed at in this picture", $"{name} is already pointed at in this picture. Move it with M, or give this one another name.");
 

@@ -11,7 +11,4 @@ public enum MarkSort
 
     /// <summary>A dark disc in the middle of a bright one: a plated hole.</summary>
     Ring,
-
-    /// <summary>A corner of the board's outline.</summary>
-    Corner,
 }

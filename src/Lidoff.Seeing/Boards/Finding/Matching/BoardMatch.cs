@@ -11,8 +11,8 @@ namespace Lidoff.Seeing.Boards.Finding.Matching;
 /// <param name="Of">How many could have agreed: marks of one picture that the other one should show, of the fewer.</param>
 /// <param name="RestPx">Root mean square of what is left, px of the second picture.</param>
 /// <param name="ByChance">How many marks would agree by accident, on average.</param>
-/// <param name="Odds">How many matches as good as this one chance would give among all that were tried; far below one for a true one.</param>
+/// <param name="LogOdds">Natural logarithm of how many matches as good as this one chance would give among all that were tried; far below 0 for a true one.</param>
 /// <param name="Likeness">How alike the pixels of both are once laid on one another, −1 to 1: near 0 for two sides, higher for two pictures of one side.</param>
 /// <param name="Says">What to know: a mirrored or turned picture.</param>
 public sealed record BoardMatch(
-    bool Mirrored, double TurnDegrees, Projective Map, ValueList<MatchedMark> Pairs, int Of, double RestPx, double ByChance, double Odds, double Likeness, ValueList<string> Says);
+    bool Mirrored, double TurnDegrees, Projective Map, ValueList<MatchedMark> Pairs, int Of, double RestPx, double ByChance, double LogOdds, double Likeness, ValueList<string> Says);

@@ -18,13 +18,18 @@ public static class BoardMatcher
     // marks lay as they do by accident. They do not quite (parts stand in rows), hence a thousand more. A judgement.
     private const double MostLogOdds = -16;
 
-    // Another way that accident would hardly give stands beside the best one until the marks that tell them apart speak as plainly.
+    // Another way stands beside the best one where it is as little an accident by some half as many marks (in logarithms, which go with them),
+    // until the marks that tell the two apart speak.
     private const double AlsoLogOdds = -2;
+    private const double AlsoShare = 0.4;
     private const double Decides = 1e-3;
 
     // Two pictures of one side are alike by 0.4 and more, of two sides or askew by 0.15 and less (rendered boards with lens, light and tilt).
     private const double Alike = 0.3;
     private const int Guesses = 90;
+
+    // Fits that differ by less than this share of the board are one: of two pictures of one side what stands up makes another, a little beside.
+    private const double OneFit = 0.015;
 
     /// <summary>Matches.</summary>
     /// <param name="first">A picture and its marks.</param>
@@ -41,7 +46,7 @@ public static class BoardMatcher
         var (from, to) = (new MarkField(first.Marks), new MarkField(second.Marks));
         var (seeds, tried) = MatchSeeds.Of(from, to, seed, Guesses);
         var log = Elementary.Log(Math.Max(1, tried));
-        var fits = Distinct(from, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().OrderBy(fit => fit.LogOdds)]);
+        var fits = Distinct(from, to, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().OrderBy(fit => fit.LogOdds)]);
         var most = fits.Count == 0 ? 0 : fits.Max(fit => fit.Pairs.Count);
         var held = fits.Where(fit => fit.LogOdds < AlsoLogOdds && fit.Pairs.Count >= Least).ToList();
         if (held.Count == 0 || held[0].LogOdds > MostLogOdds) return Refused(first, second, from, to, fits, most);
@@ -58,13 +63,13 @@ public static class BoardMatcher
         var view = new Projective("first", "second", fit.Map);
         var pairs = fit.Pairs.Select(pair => (First: from.Marks[pair.From], Second: to.Marks[pair.To]))
             .Select(pair => new MatchedMark(pair.First, pair.Second, view.Map(pair.First.At).DistanceTo(pair.Second.At))).ToList();
-        var likeness = Likeness.Of(first.Marks.Sketch, second.Marks.Sketch, fit.Map, [.. pairs.Select(pair => pair.First.At)]);
+        var likeness = Likeness.Of(first.Marks.Sketch, second.Marks.Sketch, fit.Map, [.. pairs.Select(pair => pair.First)]);
         var turn = Turn(fit, first.Marks);
         var says = new List<string>();
         if (fit.Mirrored && likeness > Alike) says.Add(FindingSentences.Flipped(first.Name, second.Name));
         else if (saidMirrored is { } said && said != fit.Mirrored) says.Add(FindingSentences.AgainstSides(first.Name, second.Name, fit.Mirrored));
         if (Math.Abs(turn) > 20) says.Add(FindingSentences.Turned(second.Name, first.Name, turn));
-        return new BoardMatch(fit.Mirrored, turn, view, [.. pairs], Could(from, to, fit), Math.Sqrt(pairs.Average(pair => pair.RestPx * pair.RestPx)), fit.ByChance, Elementary.Exp(fit.LogOdds), likeness, [.. says]);
+        return new BoardMatch(fit.Mirrored, turn, view, [.. pairs], Could(from, to, fit), Math.Sqrt(pairs.Average(pair => pair.RestPx * pair.RestPx)), fit.ByChance, fit.LogOdds, likeness, [.. says]);
     }
 
     private static Fault Refused((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MarkField from, MarkField to, List<MatchFit> fits, int most) =>
@@ -78,18 +83,18 @@ public static class BoardMatcher
         return Math.Max(fit.Pairs.Count, Math.Min(from.Marks.Count(mark => to.Holds(view.Map(mark.At))), to.Marks.Count(mark => from.Holds(back.Map(mark.At)))));
     }
 
-    private static List<MatchFit> Distinct(MarkField from, List<MatchFit> fits)
+    private static List<MatchFit> Distinct(MarkField from, MarkField to, List<MatchFit> fits)
     {
         var kept = new List<MatchFit>();
-        foreach (var fit in fits) if (!kept.Exists(other => Together(from, other, fit))) kept.Add(fit);
+        foreach (var fit in fits) if (!kept.Exists(other => Together(from, other, fit, OneFit * to.Extent))) kept.Add(fit);
         return kept;
     }
 
     // Two fits are one where most of the marks that agree by the better one are put to within its tolerance or nearly so by the other.
-    private static bool Together(MarkField from, MatchFit better, MatchFit fit)
+    private static bool Together(MarkField from, MatchFit better, MatchFit fit, double least)
     {
         var (a, b) = (new Projective("a", "b", better.Map), new Projective("a", "b", fit.Map));
-        var near = better.Pairs.Count(pair => a.Map(from.Marks[pair.From].At).DistanceTo(b.Map(from.Marks[pair.From].At)) < 3 * Math.Max(better.Tolerance, fit.Tolerance));
+        var near = better.Pairs.Count(pair => a.Map(from.Marks[pair.From].At).DistanceTo(b.Map(from.Marks[pair.From].At)) < Math.Max(least, 3 * Math.Max(better.Tolerance, fit.Tolerance)));
         return 2 * near > better.Pairs.Count;
     }
 
@@ -98,7 +103,7 @@ public static class BoardMatcher
     {
         var best = held[0];
         var mine = best.Pairs.Select(pair => pair.From).ToHashSet();
-        return [best, .. held.Skip(1).Where(fit =>
+        return [best, .. held.Skip(1).Where(fit => fit.LogOdds < AlsoShare * best.LogOdds).Where(fit =>
         {
             var theirs = fit.Pairs.Select(pair => pair.From).ToHashSet();
             return Chance.Sign(mine.Count(mark => !theirs.Contains(mark)), theirs.Count(mark => !mine.Contains(mark))) > Decides;
@@ -108,7 +113,7 @@ public static class BoardMatcher
     // Two pictures of one side show the same parts: where one way alone makes them alike, it is that one.
     private static List<MatchFit> ByLooks(PictureMarks first, PictureMarks second, MarkField from, List<MatchFit> open)
     {
-        var looks = open.ConvertAll(fit => (Fit: fit, Alike: Likeness.Of(first.Sketch, second.Sketch, fit.Map, [.. fit.Pairs.Select(pair => from.Marks[pair.From].At)])));
+        var looks = open.ConvertAll(fit => (Fit: fit, Alike: Likeness.Of(first.Sketch, second.Sketch, fit.Map, [.. fit.Pairs.Select(pair => from.Marks[pair.From])])));
         var best = looks.MaxBy(look => look.Alike);
         return best.Alike > Alike && looks.TrueForAll(look => look.Fit == best.Fit || look.Alike < 0.5 * best.Alike) ? [best.Fit] : open;
     }

@@ -56,8 +56,7 @@ internal sealed class MarkField
     /// <summary>True where two marks may be one place, the second picture showing things <paramref name="scale"/> times as large.</summary>
     public static bool Alike(FoundMark a, FoundMark b, double scale)
     {
-        if ((a.Sort == MarkSort.Bright) != (b.Sort == MarkSort.Bright) || (a.Sort == MarkSort.Corner) != (b.Sort == MarkSort.Corner)) return false;
-        if (a.Sort == MarkSort.Corner) return true;
+        if ((a.Sort == MarkSort.Bright) != (b.Sort == MarkSort.Bright)) return false;
         var ratio = b.RadiusPx / (a.RadiusPx * scale);
         return ratio is > 0.58 and < 1.72;
     }

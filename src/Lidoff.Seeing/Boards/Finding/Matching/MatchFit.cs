@@ -8,7 +8,13 @@ internal sealed class MatchFit
 {
     // Shares of the extent within which marks agree, on the way and in the end: sharp lenses need the least, bent ones the most.
     private static readonly double[] Narrowing = [0.025, 0.016, 0.01, 0.006, 0.004];
-    private static readonly double[] Ends = [0.004, 0.0025, 0.0015, 0.001];
+    private static readonly double[] Ends = [0.004, 0.0025, 0.0015, 0.001, 0.0007];
+
+    // The tightest share is taken that is still this much as far from accident: what agrees by it is surer.
+    private const double Tightest = 0.7;
+
+    // A twentieth of a millimetre on a board 50 mm across.
+    private const double FlatShare = 0.001;
 
     // A view goes through any four.
     private const int Free = 4;
@@ -43,7 +49,7 @@ internal sealed class MatchFit
             map = next;
         }
 
-        MatchFit? best = null;
+        var ends = new List<MatchFit>();
         foreach (var share in Ends)
         {
             var tolerance = share * second.Extent;
@@ -53,10 +59,28 @@ internal sealed class MatchFit
             pairs = Agreeing(first, second, map, tolerance);
             var mean = ByAccident(first, second, map, tolerance);
             var log = logTried + Chance.LogTail(pairs.Count - Free, mean);
-            if (best is null || log < best.LogOdds) best = new(map, pairs, tolerance, mean, log);
+            ends.Add(new(map, pairs, tolerance, mean, log));
         }
 
-        return best;
+        if (ends.Count > 0 && !ends[0].Mirrored && Flat(first, second, ends[0], logTried) is { } flat) return flat;
+        return ends.LastOrDefault(end => end.LogOdds <= Tightest * ends.Min(each => each.LogOdds));
+    }
+
+    private static MatchFit? Flat(MarkField first, MarkField second, MatchFit loose, double logTried)
+    {
+        var tolerance = FlatShare * second.Extent;
+        var map = FlatPlane.Of(first, second, Agreeing(first, second, loose.Map, 8 * tolerance), loose.Map, tolerance);
+        for (var round = 0; round < 3; round++)
+        {
+            if (ViewFit.Of(Places(first, second, Agreeing(first, second, map, 1.5 * tolerance), map), map, first.Extent, 2 * tolerance) is not { } next) return null;
+            map = next;
+        }
+
+        var pairs = Agreeing(first, second, map, tolerance);
+        if (pairs.Count < Free + 2 || !Plausible(map, first, pairs)) return null;
+        var mean = ByAccident(first, second, map, tolerance);
+        var log = logTried + Chance.LogTail(pairs.Count - Free, mean);
+        return log <= 0.3 * loose.LogOdds ? new(map, pairs, tolerance, mean, log) : null;
     }
 
     /// <summary>Marks that agree by a map: each with its nearest, both ways round.</summary>
