@@ -26,7 +26,10 @@ public sealed record LayView(string Sha256, string FileName, int Width, int Heig
         if (files.Find(file => file.Sha256 == sha256) is not { } here || dossier.Picture(sha256, here.Name) is not { Ok: true } header) return new(sha256, "", 0, 0, "", [], []);
         var board = dossier.Model.Board(sha256)?.Laid;
         var lies = board?.Picture(sha256) is not null;
-        var others = files.Where(file => file.Sha256 != sha256 && dossier.Picture(file.Sha256, file.Name).Ok)
+        // Boards of two specimens never lie on one another, so that landmarks found in both would lead nowhere.
+        var specimen = Specimen(dossier, sha256);
+        bool Fellow(string other) => specimen.Length == 0 || Specimen(dossier, other) is var theirs && (theirs.Length == 0 || theirs == specimen);
+        var others = files.Where(file => file.Sha256 != sha256 && Fellow(file.Sha256) && dossier.Picture(file.Sha256, file.Name).Ok)
             .Select(file => new LayRow(file.Sha256, file.Name, SideOf(dossier, file.Sha256), lies && board!.Picture(file.Sha256) is not null))
             .OrderBy(row => row.Name, NaturalOrder.Instance).ThenBy(row => row.Sha256, StringComparer.Ordinal).ToList();
         var proposals = view.Live<MatchSighting>().Where(each => each.Value.First == sha256 || each.Value.Second == sha256)
