@@ -63,7 +63,7 @@ internal sealed class MatchFit
         }
 
         if (ends.Count > 0 && !ends[0].Mirrored && Flat(first, second, ends[0], logTried) is { } flat) return flat;
-        return ends.LastOrDefault(end => end.LogOdds <= Tightest * ends.Min(each => each.LogOdds));
+        return ends.LastOrDefault(end => end.LogOdds <= Tightest * ends.Min(each => each.LogOdds)) ?? ends.MinBy(end => end.LogOdds);
     }
 
     private static MatchFit? Flat(MarkField first, MarkField second, MatchFit loose, double logTried)
