@@ -55,7 +55,7 @@ public static class BoardMatcher
         if (open.Count > 1 && saidMirrored is { } said && open.Any(fit => fit.Mirrored == said)) open = [.. open.Where(fit => fit.Mirrored == said && fit.LogOdds < MostLogOdds)];
         if (open.Count != 1) open = ByLooks(first.Marks, second.Marks, from, open.Count == 0 ? Open(held) : open);
         if (open.Count > 1) return new Fault(second.Name, "a board that lies one way only", FindingSentences.SeveralWays(first.Name, second.Name, [.. open.Select(fit => (fit.Pairs.Count, fit.Mirrored, Turn(fit, first.Marks)))]));
-        return Answer(first, second, from, to, open[0], saidMirrored);
+        return Answer(first, second, from, to, open[0].OnBoard(from, to, log), saidMirrored);
     }
 
     private static Outcome<BoardMatch> Answer((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MarkField from, MarkField to, MatchFit fit, bool? saidMirrored)

@@ -62,9 +62,11 @@ internal sealed class MatchFit
             ends.Add(new(map, pairs, tolerance, mean, log));
         }
 
-        if (ends.Count > 0 && !ends[0].Mirrored && Flat(first, second, ends[0], logTried) is { } flat) return flat;
         return ends.LastOrDefault(end => end.LogOdds <= Tightest * ends.Min(each => each.LogOdds)) ?? ends.MinBy(end => end.LogOdds);
     }
+
+    /// <summary>The board's own plane, where two pictures of one side agree in what stands up as well; itself of two sides.</summary>
+    public MatchFit OnBoard(MarkField first, MarkField second, double logTried) => Mirrored ? this : Flat(first, second, this, logTried) ?? this;
 
     private static MatchFit? Flat(MarkField first, MarkField second, MatchFit loose, double logTried)
     {
