@@ -24,8 +24,9 @@ public static class BoardMatcher
     private const double AlsoShare = 0.4;
     private const double Decides = 1e-3;
 
-    // Two pictures of one side are alike by 0.4 and more, of two sides or askew by 0.15 and less (rendered boards with lens, light and tilt).
-    private const double Alike = 0.3;
+    // Two pictures of one side are alike by 0.89 and more, of two sides by 0.29 and less (rendered boards with lens, light and slant; 0.99 for a
+    // photograph and its smaller copy).
+    private const double Alike = 0.55;
     private const int Guesses = 90;
 
     // Fits that differ by less than this share of the board are one: of two pictures of one side what stands up makes another, a little beside.
