@@ -140,7 +140,7 @@ public static class BenchHost
             new Composer(VisionLibrary.OfThisMachine).Make));
         services.AddSingleton(provider => new LookDesk(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<PictureSeats>(), provider.GetRequiredService<HeadsWatch>().Poke, options.Log));
         services.AddSingleton(provider => new LayDesk(
-            options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), options.PathOf));
+            options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.PathOf));
         services.AddSingleton<Presenter>();
         services.AddSingleton(_ => options.Seats ?? new PictureSeats());
         services.AddSingleton<PictureWorths>();

@@ -25,13 +25,14 @@ public sealed class LayDesk : IDisposable
     private readonly JobDesk jobs;
     private readonly Acts acts;
     private readonly HeadsWatch watch;
+    private readonly PictureSeats seats;
     private readonly Func<string, string?> pathOf;
     private readonly SemaphoreSlim turn = new(1);
     private readonly Lock gate = new();
     private readonly Dictionary<string, (string First, string Second, Job<EntryId> Job)> last = new(StringComparer.Ordinal);
 
-    internal LayDesk(IBenchData data, JobDesk jobs, Acts acts, HeadsWatch watch, Func<string, string?> pathOf) =>
-        (this.data, this.jobs, this.acts, this.watch, this.pathOf) = (data, jobs, acts, watch, pathOf);
+    internal LayDesk(IBenchData data, JobDesk jobs, Acts acts, HeadsWatch watch, PictureSeats seats, Func<string, string?> pathOf) =>
+        (this.data, this.jobs, this.acts, this.watch, this.seats, this.pathOf) = (data, jobs, acts, watch, seats, pathOf);
 
     /// <summary>The last job of a dossier since the workbench started, with the pictures it is about; null where there is none.</summary>
     public (string First, string Second, Job<EntryId> Job)? Last(string dossier)
@@ -73,7 +74,9 @@ public sealed class LayDesk : IDisposable
         {
             report.Say(marks.Count, 3, LayDeskSentences.Looking(name));
             if (pathOf(sha256) is not { } path) return new Fault(name, "a stored picture", LayDeskSentences.Gone(name));
-            var found = PictureFile.Read(path, name).Then(header => PictureMarks.Find(path, name, header));
+            var read = PictureFile.Read(path, name);
+            if (!read.TryValue(out var header)) return Outcome<EntryId>.Failed(read.Faults);
+            var found = await seats.Take(PictureSeats.IsLarge(header), () => PictureMarks.Find(path, name, header), report.Stop).ConfigureAwait(false);
             if (!found.TryValue(out var seen)) return Outcome<EntryId>.Failed(found.Faults);
             marks.Add((name, seen));
             report.Stop.ThrowIfCancellationRequested();

@@ -30,7 +30,7 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(provider => new ComposeDesk(
             Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null, (order, report) => Make(order, report)));
         Services.AddSingleton(provider => new LayDesk(
-            Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null));
+            Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, provider.GetRequiredService<PictureSeats>(), sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null));
         Services.AddSingleton<ReportShelf>();
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));
