@@ -55,11 +55,29 @@ export function target(x, y, sort) {
   return [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}` }), el('circle', { cx: x, cy: y, r: 1.5, class: `dot ${sort}` })];
 }
 
+// As see.css sets them: names and words at the bench, and larger ones for those who look on from afar.
+const AT_BENCH = { name: '700 16px system-ui, "DejaVu Sans", sans-serif', words: '12px system-ui, "DejaVu Sans", sans-serif', tall: 34, drop: 5, below: 13 };
+const PRESENTED = { name: '700 24px system-ui, "DejaVu Sans", sans-serif', words: '16px system-ui, "DejaVu Sans", sans-serif', tall: 48, drop: 8, below: 17 };
+// Longest words beside a name, px: about 26 letters at the bench.
+const MOST_WORDS = 170;
+
+const pen = document.createElement('canvas').getContext('2d');
+const wideAs = (text, font) => { pen.font = font; return pen.measureText(text).width; };
+
+/** The words cut to a width; nothing where not even a few letters fit. */
+function fitted(text, font, most) {
+  if (wideAs(text, font) <= most) return text;
+  let cut = text.slice(0, 60);
+  while (cut.length > 4 && wideAs(`${cut}…`, font) > most) cut = cut.slice(0, -1);
+  return cut.length > 4 ? `${cut.trimEnd()}…` : '';
+}
+
 /** Letters in two columns at the edges, joined to their spots by leaders that do not cross. `placed` are { s: spot, at: [x, y] }; `tall` is the height of a label with its words. */
 export function labels({ width, height }, placed, tall) {
   const seen = placed.filter(({ at }) => at[0] >= 0 && at[0] <= width && at[1] >= 0 && at[1] <= height);
   const out = [];
   const wide = width > 560;
+  const fonts = tall > 34 ? PRESENTED : AT_BENCH;
   const sides = [[], []];
   for (const each of seen.sort((a, b) => a.at[0] - b.at[0])) sides[each.at[0] * 2 < width ? 0 : 1].push(each);
   const room = Math.max(1, Math.floor(height / 18));
@@ -73,25 +91,35 @@ export function labels({ width, height }, placed, tall) {
     for (const { at } of column) ports.push(Math.max(at[1], (ports.at(-1) ?? -slot) + slot, slot / 2 + 4));
     for (let k = ports.length - 1, most = height - slot / 2 - 4; k >= 0; k -= 1, most = ports[k + 1] - slot) ports[k] = Math.min(ports[k], most);
     const x = i ? width - 8 : 8;
+    const inward = i ? -1 : 1;
+    // Words give way to the spots they would lie over; the names stand.
+    const free = Math.min(...column.map(({ at }) => Math.abs(at[0] - x))) - 14;
+    const set = new Map(column.map(({ s }) => {
+      const words = wide && slot >= 28 && s.words ? fitted(s.words, fonts.words, Math.min(MOST_WORDS, free)) : '';
+      return [s, { words, long: Math.max(wideAs(s.name, fonts.name), words ? wideAs(words, fonts.words) : 0) + 5 }];
+    }));
+    // Every leader runs level out of its label to the edge of the column and only from there to its spot, so that it crosses no label.
+    const edge = x + inward * Math.max(0, ...[...set.values()].map((each) => each.long));
     const turn = (a, b, c) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
     // Swapping two leaders that cross makes them shorter together, so this ends.
     for (let swapped = true, rounds = 0; swapped && rounds < 50; rounds += 1) {
       swapped = false;
       for (let a = 0; a < column.length; a += 1) for (let b = a + 1; b < column.length; b += 1) {
-        const [p, q, r, s] = [[x, ports[a]], column[a].at, [x, ports[b]], column[b].at];
+        const [p, q, r, s] = [[edge, ports[a]], column[a].at, [edge, ports[b]], column[b].at];
         if (turn(p, q, r) * turn(p, q, s) < 0 && turn(r, s, p) * turn(r, s, q) < 0) { [column[a], column[b]] = [column[b], column[a]]; swapped = true; }
       }
     }
     for (const [k, { s, at }] of column.entries()) {
-      const words = wide && slot >= 28 && s.words ? (s.words.length > 26 ? `${s.words.slice(0, 25)}…` : s.words) : '';
-      // The presenter's letters are half as large again.
-      const long = 10 + (tall > 34 ? 15 : 9) * s.name.length;
-      const edge = i ? x - long : x + long;
-      const d = `M${edge} ${ports[k]}L${at[0]} ${at[1]}`;
+      const { words, long } = set.get(s);
+      const beyond = (at[0] - edge) * inward >= 0;
+      // A spot under the column is reached from the nearest point of its label.
+      const d = beyond
+        ? `M${x + inward * long} ${ports[k]}H${edge}L${at[0]} ${at[1]}`
+        : `M${Math.min(Math.max(at[0], Math.min(x, x + inward * long)), Math.max(x, x + inward * long))} ${ports[k] + Math.sign(at[1] - ports[k]) * (words ? fonts.tall / 2 : fonts.tall / 4)}L${at[0]} ${at[1]}`;
       const on = s.on ? ' on' : '';
       out.push(el('path', { d, class: 'under' }), el('path', { d, class: `leader${on}` }), el('circle', { cx: at[0], cy: at[1], r: s.on ? 5 : 3.5, class: `spot${on}` }));
-      out.push(el('text', { x, y: ports[k] + (words ? -1 : 5), class: `name${on}`, 'text-anchor': i ? 'end' : 'start' }, s.name));
-      if (words) out.push(el('text', { x, y: ports[k] + 13, class: 'words', 'text-anchor': i ? 'end' : 'start' }, words));
+      out.push(el('text', { x, y: ports[k] + (words ? -1 : fonts.drop), class: `name${on}`, 'text-anchor': i ? 'end' : 'start' }, s.name));
+      if (words) out.push(el('text', { x, y: ports[k] + fonts.below, class: 'words', 'text-anchor': i ? 'end' : 'start' }, words));
     }
   }
   return out;

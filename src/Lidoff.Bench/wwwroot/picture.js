@@ -33,6 +33,7 @@ class Viewer {
       on(stage, 'pointerdown', (e) => this.down(e));
       on(stage, 'pointermove', (e) => this.move(e));
       for (const end of ['pointerup', 'pointercancel']) on(stage, end, (e) => this.up(e));
+      on(stage, 'pointerleave', () => { this.over = null; });
       on(stage, 'wheel', (e) => { e.preventDefault(); this.zoom(2 ** (-e.deltaY / (e.deltaMode ? 12 : 320)), ...this.place(e)); }, { passive: false });
       on(stage, 'keydown', (e) => this.key(e));
       on(this.pin, 'keydown', (e) => {
@@ -104,8 +105,7 @@ class Viewer {
 
   // Brings a place into view when it is out of it.
   reach(x, y) {
-    const [sx, sy] = this.on(x, y);
-    if (sx >= 0 && sy >= 0 && sx <= this.box.width && sy <= this.box.height) return;
+    if (this.inView(x, y)) return;
     [this.x, this.y, this.touched] = [x, y, true];
     this.draw();
     this.tell();
@@ -189,7 +189,21 @@ class Viewer {
   larger() { this.zoom(1.5); }
   smaller() { this.zoom(1 / 1.5); }
 
-  zoom(by, x = this.cross?.[0] ?? this.x, y = this.cross?.[1] ?? this.y) {
+  // What one looks at stays where it is: under the mouse, at the crosshair, at the selected spot where that is in view, else the middle.
+  about() {
+    if (this.over) return this.place(this.over);
+    if (this.cross) return this.cross;
+    const chosen = this.overlay.spots.find((s) => s.on);
+    return chosen && this.inView(chosen.x, chosen.y) ? [chosen.x, chosen.y] : [this.x, this.y];
+  }
+
+  inView(x, y) {
+    const [sx, sy] = this.on(x, y);
+    return sx >= 0 && sy >= 0 && sx <= this.box.width && sy <= this.box.height;
+  }
+
+  zoom(by, ...at) {
+    const [x, y] = at.length ? at : this.about();
     const next = Math.min(40, Math.max(this.least / 2, this.scale * by));
     const keep = this.scale / next;
     [this.x, this.y, this.scale, this.touched] = [x + (this.x - x) * keep, y + (this.y - y) * keep, next, true];
@@ -234,6 +248,7 @@ class Viewer {
   }
 
   move(e) {
+    this.over = e.pointerType === 'touch' ? null : { clientX: e.clientX, clientY: e.clientY };
     const before = this.pointers.get(e.pointerId);
     if (!before) return;
     const others = [...this.pointers.values()].filter((p) => p.pointerId !== e.pointerId);
@@ -278,6 +293,8 @@ class Viewer {
     const step = (e.shiftKey ? 1 : STEP) / this.scale;
     const go = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[e.key];
     if (go) {
+      // From here the crosshair stands for the pointer, until the mouse moves again.
+      this.over = null;
       this.cross ??= [Math.min(this.width, Math.max(0, this.x)), Math.min(this.height, Math.max(0, this.y))];
       this.cross = [Math.min(this.width, Math.max(0, this.cross[0] + go[0] * step)), Math.min(this.height, Math.max(0, this.cross[1] + go[1] * step))];
       this.follow();
@@ -346,16 +363,25 @@ class Viewer {
 
   seen(id, x, y) { return this.dragging && this.dragged?.id === id ? this.on(...this.dragging) : this.on(x, y); }
 
-  // The line to type on stands at the last point; on a narrow window it stands under the picture.
+  // The line to type on stands beside what was set, never over it; where there is no room for that, and on a narrow window, under the picture.
   placePin() {
     if (!this.pin) return;
-    const last = this.points.at(-1);
-    const beside = last && this.box.width > 560;
-    this.pin.classList.toggle('beside', Boolean(beside));
-    if (!beside) { this.pin.style.left = this.pin.style.top = ''; return; }
-    const [x, y] = this.on(...last);
+    this.pin.style.left = this.pin.style.top = '';
+    this.pin.classList.toggle('beside', this.points.length > 0 && this.box.width > 560);
+    if (!this.pin.classList.contains('beside')) return;
+    const set = this.points.map((p) => this.on(...p));
+    // Three corners of a body stand for four.
+    if (set.length === 3) set.push([set[0][0] + set[2][0] - set[1][0], set[0][1] + set[2][1] - set[1][1]]);
+    const [xs, ys] = [set.map((p) => p[0]), set.map((p) => p[1])];
+    const [left, top, right, bottom] = [Math.min(...xs) - 18, Math.min(...ys) - 18, Math.max(...xs) + 18, Math.max(...ys) + 18];
     const [w, h] = [this.pin.offsetWidth, this.pin.offsetHeight];
-    this.pin.style.left = `${Math.max(4, Math.min(this.box.width - w - 4, x + 18))}px`;
-    this.pin.style.top = `${Math.max(4, y + 18 + h > this.box.height ? y - h - 18 : y + 18)}px`;
+    const within = (at, size, most) => Math.max(4, Math.min(most - size - 4, at));
+    const [x, y] = this.on(...this.points.at(-1));
+    const place = [
+      [right, within(y + 18, h, this.box.height)], [left - w, within(y + 18, h, this.box.height)],
+      [within(x + 18, w, this.box.width), bottom], [within(x + 18, w, this.box.width), top - h],
+    ].find(([px, py]) => px >= 4 && py >= 4 && px + w <= this.box.width - 4 && py + h <= this.box.height - 4);
+    if (place) [this.pin.style.left, this.pin.style.top] = place.map((at) => `${at}px`);
+    else this.pin.classList.remove('beside');
   }
 }

@@ -72,13 +72,19 @@ public static class EntrySentences
     public static Fault SeveralEntries(string key, string text) => new(key, "enough digits for one entry", $"\"{key}\": several entries begin with {Shown(text)}; give more digits.");
 
     /// <summary>A line number without a line.</summary>
-    public static Fault NoSuchLine(int line) => new("by_line", "the number of a line of this input", Invariant($"\"by_line\": line {line} is blank or not there."));
+    public static Fault NoSuchLine(string key, int line) => new(key, "the number of a line of this input", Invariant($"\"{key}\": line {line} is blank or not there."));
 
     /// <summary>A line number of a line that cannot take a place.</summary>
-    public static Fault LineIsControl(int line) => new("by_line", "a line with a sighting or decision", Invariant($"\"by_line\": line {line} is no sighting or decision, so it cannot take a place."));
+    public static Fault LineIsControl(string key, int line) => new(key, "a line with a sighting or decision", Invariant($"\"{key}\": line {line} is no sighting or decision{(key == "by_line" ? ", so it cannot take a place" : "")}."));
+
+    /// <summary>A line number of a line that does not stand above.</summary>
+    public static Fault LineNotAbove(string key, int line) => new(key, "the number of a line above", Invariant($"\"{key}\": line {line} does not stand above this one."));
+
+    /// <summary>What a sighting belongs to, said twice.</summary>
+    public static string OneTarget => "either target_line, a line of this input, or target, an entry, and not both";
 
     /// <summary>A line number of a refused line.</summary>
-    public static Fault LineRefused(int line) => new("by_line", "a line that is taken", Invariant($"\"by_line\": line {line} was refused."));
+    public static Fault LineRefused(string key, int line) => new(key, "a line that is taken", Invariant($"\"{key}\": line {line} was refused."));
 
     /// <summary>The same fault with the line in front.</summary>
     internal static Fault OnLine(int line, Fault fault) => At((line, null), fault.Expected, fault.Say) with { Where = Invariant($"line {line}") + (fault.Where.Length > 0 ? ", " + Shown(fault.Where) : "") };

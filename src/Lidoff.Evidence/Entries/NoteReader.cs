@@ -26,7 +26,10 @@ public sealed class NoteReader(EvidenceKinds kinds, Func<string, Outcome<IReadOn
     /// <summary>Keys that go into the entry itself or are used up here, so that the payload does not repeat them.</summary>
     private static readonly string[] NotInPayload = ["kind", "by"];
 
-    private static readonly string[] NotInControlPayload = [.. NotInPayload, "target", "by_line", "by_entry"];
+    private static readonly string[] NotInTargetingPayload = [.. NotInPayload, "target", TargetLine, "by_line", "by_entry"];
+
+    // What a sighting may say it belongs to, where that is a line of the same input and has no id yet.
+    private const string TargetLine = "target_line";
 
     /// <summary>Reads all lines.</summary>
     /// <param name="dossier">Short name of the dossier they are for.</param>
@@ -59,9 +62,11 @@ public sealed class NoteReader(EvidenceKinds kinds, Func<string, Outcome<IReadOn
 
         public List<DraftTarget> Targets { get; } = [];
 
-        public int? ByLine { get; set; }
+        public int? OtherLine { get; set; }
 
-        public bool NamesLater => ByLine > Number;
+        public string OtherKey { get; set; } = "";
+
+        public bool NamesLater => OtherLine > Number;
 
         public int Place { get; set; }
 
@@ -107,7 +112,7 @@ public sealed class NoteReader(EvidenceKinds kinds, Func<string, Outcome<IReadOn
         }
 
         if (kind.Keys.Any(k => k.Key == "target")) ReadTargets(work, kind, json);
-        work.Draft = new EntryDraft(dossier, kind.Name, kind.Version, Payload(json, kind.Role == EntryRole.Control ? NotInControlPayload : NotInPayload)) { By = who };
+        work.Draft = new EntryDraft(dossier, kind.Name, kind.Version, Payload(json, kind.Keys.Any(k => k.Key == "target") ? NotInTargetingPayload : NotInPayload)) { By = who };
     }
 
     private void ReadTargets(Work work, IEvidenceKind kind, JsonElement json)
@@ -115,14 +120,16 @@ public sealed class NoteReader(EvidenceKinds kinds, Func<string, Outcome<IReadOn
         var read = new PayloadReader(json);
         var mustHave = kind.Keys.First(k => k.Key == "target").Required;
         var target = mustHave ? read.Text("target", 64) : read.OptionalText("target", 64) ?? "";
-        var byLine = kind is SupersedeKind ? read.OptionalWhole("by_line", 1, int.MaxValue) : null;
+        work.OtherKey = kind is SupersedeKind ? "by_line" : TargetLine;
+        var line = kind.Keys.Any(k => k.Key == work.OtherKey) ? read.OptionalWhole(work.OtherKey, 1, int.MaxValue) : null;
         var byEntry = kind is SupersedeKind ? read.OptionalText("by_entry", 64) : null;
-        if (kind is SupersedeKind && byLine is null == byEntry is null) read.Fail("by_line", EntrySentences.OneReplacement);
+        if (kind is SupersedeKind && line is null == byEntry is null) read.Fail("by_line", EntrySentences.OneReplacement);
+        if (kind is not SupersedeKind && line is not null && target.Length > 0) read.Fail(TargetLine, EntrySentences.OneTarget);
         foreach (var fault in read.Done(() => true).Faults) work.Fail(fault);
 
         if (target.Length > 0) Resolve(work, "target", target);
         if (byEntry is not null) Resolve(work, "by_entry", byEntry);
-        work.ByLine = (int?)byLine;
+        work.OtherLine = (int?)line;
     }
 
     private void Resolve(Work work, string key, string text)
@@ -145,14 +152,15 @@ public sealed class NoteReader(EvidenceKinds kinds, Func<string, Outcome<IReadOn
 
     private static void CheckReplacement(Work work, Dictionary<int, Work> byNumber)
     {
-        if (work.ByLine is not { } number) return;
-        if (!byNumber.TryGetValue(number, out var named)) work.Fail(EntrySentences.NoSuchLine(number));
-        else if (named.Known?.Role == EntryRole.Control) work.Fail(EntrySentences.LineIsControl(number));
-        else if (named.Faults.Count > 0) work.Fail(EntrySentences.LineRefused(number));
+        if (work.OtherLine is not { } number) return;
+        if (!byNumber.TryGetValue(number, out var named)) work.Fail(EntrySentences.NoSuchLine(work.OtherKey, number));
+        else if (named.Known?.Role == EntryRole.Control) work.Fail(EntrySentences.LineIsControl(work.OtherKey, number));
+        else if (work.Known is not SupersedeKind && number >= work.Number) work.Fail(EntrySentences.LineNotAbove(work.OtherKey, number));
+        else if (named.Faults.Count > 0) work.Fail(EntrySentences.LineRefused(work.OtherKey, number));
     }
 
     private static List<DraftTarget> Targets(Work work, Dictionary<int, Work> byNumber) =>
-        work.ByLine is { } number ? [.. work.Targets, DraftTarget.OfDraft(byNumber[number].Place)] : work.Targets;
+        work.OtherLine is { } number ? [.. work.Targets, DraftTarget.OfDraft(byNumber[number].Place)] : work.Targets;
 
     private static ReadOnlyMemory<byte> Payload(JsonElement json, string[] without)
     {

@@ -20,7 +20,7 @@ public sealed class MassKind : EvidenceKind<MassSighting>
     public override string Room => "Open";
 
     /// <inheritdoc/>
-    public override string Says => "The mass of a part, or of the whole specimen where no spot is named.";
+    public override string Says => "The mass of a part, or of the whole specimen where no spot is named; weighed at a step where it says so.";
 
     /// <inheritdoc/>
     public override IReadOnlyList<KindKey> Keys { get; } =
@@ -28,6 +28,8 @@ public sealed class MassKind : EvidenceKind<MassSighting>
         new("spot", "text", false, "what was weighed; left out for the whole specimen"),
         new("g", "number", true, "mass, g, above zero"),
         new("u_g", "number", false, "its standard uncertainty, g (default 0.01)"),
+        new("target", "text", false, "the step at which it was weighed: its entry's id or the first 8 digits or more"),
+        new("target_line", "number", false, "the same where the step is a line above in the same input"),
     ];
 
     /// <inheritdoc/>

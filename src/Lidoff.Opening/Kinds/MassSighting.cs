@@ -1,6 +1,6 @@
 namespace Lidoff.Opening.Kinds;
 
-/// <summary>A mass on the scale.</summary>
+/// <summary>A mass on the scale. The step at which it was weighed, where that was said, is its entry's target.</summary>
 /// <param name="Spot">What was weighed; empty for the whole specimen.</param>
 /// <param name="G">Mass, g.</param>
 /// <param name="UG">Standard uncertainty, g.</param>

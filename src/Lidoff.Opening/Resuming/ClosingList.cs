@@ -15,9 +15,10 @@ public static class ClosingList
     public static ValueList<ClosingTick> Of(IDossierView view)
     {
         Guard.NotNull(view);
-        var pauses = view.Live<BenchLeft>();
-        var steps = view.Live<StepSighting>();
-        var pause = pauses.Count > 0 && (steps.Count == 0 || view.Comes(steps[^1].Id, pauses[^1].Id)) ? pauses[^1].Value : null;
+        var first = new FirstOfChain(view);
+        var step = first.Last(view.Live<StepSighting>());
+        var left = first.Last(view.Live<BenchLeft>());
+        var pause = left is not null && (step is null || first.Place(step.Id) < first.Place(left.Id)) ? left.Value : null;
         var cells = ResumeCard.Of(view).Cells;
         return [.. ClosingItems.All.Select(item => Tick(item, pause, cells))];
     }

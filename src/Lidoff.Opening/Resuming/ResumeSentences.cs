@@ -4,13 +4,14 @@ namespace Lidoff.Opening.Resuming;
 public static class ResumeSentences
 {
     /// <summary>How the cell of a specimen stands.</summary>
-    public static string Cell(string specimen, bool? connected, bool? damaged)
+    public static string Cell(string specimen, bool? connected, bool? damaged, string since = "")
     {
         var whose = specimen.Length > 0 ? $"The cell of specimen {specimen}" : "The cell";
         var stands = connected switch
         {
             true => $"{whose} was connected when it was last noted.",
             false => $"{whose} was disconnected when it was last noted.",
+            null when since.Length > 0 => $"Nobody noted how {char.ToLowerInvariant(whose[0])}{whose[1..]} stands since \"{since}\": take it as connected until you have looked.",
             null => $"Nobody noted whether {char.ToLowerInvariant(whose[0])}{whose[1..]} is connected: take it as connected until you have looked.",
         };
         return damaged == true ? stands + " It was noted as damaged: read the caution before you touch it." : stands;

@@ -116,6 +116,45 @@ public class NoteReaderTests
         Say(Read($$"""{"kind":"supersede","target":"{{Hex}}","by_line":2}""" + "\n" + """{"kind":"word"}""")));
 
     [Fact]
+    public void A_sighting_belongs_to_a_line_above_it_or_to_an_entry()
+    {
+        var batch = ReadTied($$"""
+            {"kind":"word","text":"step"}
+            {"kind":"tied","text":"mass","target_line":1}
+            {"kind":"tied","text":"mass","target":"{{Hex}}"}
+            {"kind":"tied","text":"mass"}
+            """);
+        Assert.Empty(Say(batch));
+        Assert.Equal([[], [DraftTarget.OfDraft(0)], [DraftTarget.Of(new(Hex))], []], batch.Drafts.Select(draft => draft.Targets.ToArray()));
+        // What it belongs to stands in the entry, not in its payload.
+        Assert.All(batch.Drafts.Skip(1), draft => Assert.Equal("""{"text":"mass"}""", Payload(draft)));
+    }
+
+    [Theory]
+    [InlineData("""{"kind":"tied","text":"a","target_line":1}""", "Line 1: \"target_line\": line 1 does not stand above this one.")]
+    [InlineData("""{"kind":"tied","text":"a","target_line":7}""", "Line 1: \"target_line\": line 7 is blank or not there.")]
+    [InlineData("""{"kind":"tied","text":"a","target_line":1,"target":"0123456789abcd"}""", "Line 1: \"target_line\" should be either target_line, a line of this input, or target, an entry, and not both.")]
+    public void A_sighting_tied_to_nothing_says_so(string line, string says) => Assert.Equal(says, Say(ReadTied(line))[0]);
+
+    private static NoteBatch ReadTied(string text) =>
+        new NoteReader(new EvidenceKinds([new WordKind(), new TiedKind(), new SupersedeKind()]), Find).Read("tag", JsonLines.Take(new MemoryStream(Encoding.UTF8.GetBytes(text))).Value);
+
+    private sealed class TiedKind : EvidenceKind<Word>
+    {
+        public override string Name => "tied";
+
+        public override EntryRole Role => EntryRole.Sighting;
+
+        public override string Room => "See";
+
+        public override string Says => "A word that belongs to another, for tests.";
+
+        public override IReadOnlyList<KindKey> Keys => [new("text", "text", true, "the word"), new("target", "text", false, "the other"), new("target_line", "number", false, "the other")];
+
+        public override Outcome<Word> Read(System.Text.Json.JsonElement payload, int version) => new WordKind().Read(payload, version);
+    }
+
+    [Fact]
     public void Lines_go_through_the_store_and_the_fold()
     {
         using var store = new MemoryEntryStore(Seeds.Of("ada"), new SteppingClock());

@@ -41,6 +41,40 @@ public sealed class ResumeTests : IDisposable
         Assert.True(Tick(ClosingItems.CellDisconnected).Done);
     }
 
+    // Words of the trade, from memory: what people write when a cell comes out, goes in, or is only looked at.
+    [Theory]
+    [InlineData("other", "cell out", true)]
+    [InlineData("other", "battery unplugged", true)]
+    [InlineData("pry", "unsoldered the battery leads", true)]
+    [InlineData("other", "Lifted the pouch cell off its tape", true)]
+    [InlineData("other", "plugged the cell back in", true)]
+    [InlineData("cell", "taped the leads", true)]
+    [InlineData("other", "excellent outline, no battery marks", false)]
+    [InlineData("look", "photographed the cell", false)]
+    [InlineData("other", "lifted the board out", false)]
+    public void After_a_step_that_may_have_changed_it_the_cell_is_asked_for(string act, string does, bool asked)
+    {
+        dossier.Note("""{"kind":"specimen","specimen":"A"}""", """{"kind":"cell","specimen":"A","connected":true}""", $$"""{"kind":"step","specimen":"A","act":"{{act}}","does":"{{does}}"}""");
+        var cell = Assert.Single(ResumeCard.Of(dossier.View).Cells);
+        Assert.Equal((asked ? null : true, asked ? does : ""), (cell.Connected, cell.Since));
+        if (asked) Assert.Equal($"Nobody noted how the cell of specimen A stands since \"{does}\": take it as connected until you have looked.", cell.Say);
+        dossier.Note("""{"kind":"cell","specimen":"A","connected":false}""");
+        cell = Assert.Single(ResumeCard.Of(dossier.View).Cells);
+        Assert.Equal((false, ""), (cell.Connected, cell.Since));
+    }
+
+    [Fact]
+    public void A_step_put_right_later_is_still_the_step_it_was()
+    {
+        var step = dossier.Note("""{"kind":"step","does":"cell out"}""")[0];
+        dossier.Note("""{"kind":"cell","connected":false}""", """{"kind":"step","does":"lifted the board"}""", """{"kind":"pause","in_hand":"the board","checked":["heat-off"]}""");
+        dossier.Note("""{"kind":"step","does":"cell out, leads taped"}""", $$"""{"kind":"supersede","target":"{{step.Id.Hex}}","by_line":1}""");
+        var card = ResumeCard.Of(dossier.View);
+        Assert.False(Assert.Single(card.Cells).Connected);
+        Assert.Equal("the board", card.InHand!.What);
+        Assert.True(Tick("heat-off").Done);
+    }
+
     [Fact]
     public void What_was_in_hand_is_what_was_said_last_or_else_the_last_step()
     {

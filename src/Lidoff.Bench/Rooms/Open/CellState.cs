@@ -9,10 +9,11 @@ namespace Lidoff.Bench.Rooms.Open;
 /// <param name="Spot">Its designator; empty where none was given.</param>
 /// <param name="Connected">Whether it is connected; null while nobody said.</param>
 /// <param name="Damaged">Whether it is damaged; null while nobody looked.</param>
+/// <param name="Since">Words of the step that may have changed it and after which nobody said; empty where there is none.</param>
 /// <param name="Say">The same as a sentence.</param>
 /// <param name="Volts">Last voltage, in words; empty where none was measured.</param>
 /// <param name="Cautions">What it calls for.</param>
-public sealed record CellState(string Specimen, string Spot, bool? Connected, bool? Damaged, string Say, string Volts, ValueList<string> Cautions)
+public sealed record CellState(string Specimen, string Spot, bool? Connected, bool? Damaged, string Since, string Say, string Volts, ValueList<string> Cautions)
 {
     /// <summary>One for each cell of the card.</summary>
     public static ValueList<CellState> Of(ResumeCard card, ValueList<Noted<CellSighting>> cells) =>
@@ -28,6 +29,7 @@ public sealed record CellState(string Specimen, string Spot, bool? Connected, bo
             cells.Select(cell => cell.Spot).LastOrDefault(spot => spot.Length > 0) ?? "",
             now.Connected,
             now.Damaged,
+            now.Since,
             now.Say,
             measured is null ? "" : Showing.Plain.With(measured.Volts, measured.UV, "V"),
             [.. Opening.Cautioning.Cautions.For(bites).Select(caution => caution.Say)]);

@@ -18,6 +18,12 @@ internal static class OpenLines
     public static Line Of(StepSighting of, string specimen) => Line.Of("step").Set("specimen", specimen).Set("does", of.Does).Set("act", ActWords.Word(of.Act)).Set("tool", of.Tool)
         .Set("setting", of.Setting).Set("minutes", of.Minutes).Set("destroys", of.Destroys).Set("picture", of.Picture).Set("plan", of.Plan);
 
+    /// <summary>How a cell stands.</summary>
+    public static Line Cell(CellState of, bool connected) => Line.Of("cell").Set("specimen", of.Specimen).Set("spot", of.Spot).Set("connected", connected);
+
+    /// <summary>The same in a few words.</summary>
+    public static string CellSays(bool connected) => connected ? "cell connected" : "cell disconnected";
+
     /// <summary>A plan.</summary>
     public static Line Of(StepPlanned of, string specimen) => Line.Of("plan").Set("specimen", specimen).Set("plan", of.Plan).Set("does", of.Does).Set("act", ActWords.Word(of.Act))
         .Set("destroys", of.Destroys).Set("record_first", of.RecordFirst).Set("recorded", of.Recorded).Set("after", of.After).Set("why", of.Why).Set("dropped", of.Dropped ? true : null);

@@ -9,6 +9,9 @@ public static class OpenSentences
     /// <summary>Under the field of steps.</summary>
     public const string StepHint = "What was done; #act @tool ~setting !what it destroyed &picture, 4min, B1=3.61g for what was weighed. A doubled sign is the sign itself.";
 
+    /// <summary>Asked after a step that may have changed how the cell stands.</summary>
+    public const string CellAsked = "How does the cell stand now?";
+
     /// <summary>Under the field of plans.</summary>
     public const string PlanHint = "What is to be done; #act, !what it will destroy, ?what to record first, ^the plan that comes before (both as often as needed): cut the seam #cut !seal ?mass:whole ?picture of the seam";
 
@@ -26,7 +29,7 @@ public static class OpenSentences
     public const string StateHint = "Name: what it does, then behind commas: 6.1 µA ± 0.4 (negative while charging), lights …, press …, lasts 8 h. The energy model takes these names.";
 
     /// <summary>Under the field of masses.</summary>
-    public const string MassHint = "B1 3.61 g ± 0.01, or the number alone for the whole. Without ± one unit of the last digit is taken for its doubt.";
+    public const string MassHint = "B1 3.61 g ± 0.01, or the number alone for the whole. It stands beside a step only where that step is chosen here, or where it is typed in the step's own line. Without ± one unit of the last digit is taken for its doubt.";
 
     /// <summary>No words.</summary>
     public static Fault NothingDone { get; } = new("does", "words", "Say in words what is done, before the signs.");

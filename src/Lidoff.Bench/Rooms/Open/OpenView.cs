@@ -22,12 +22,12 @@ namespace Lidoff.Bench.Rooms.Open;
 /// <param name="Minutes">Time of all steps, in words; empty where none was noted.</param>
 public sealed record OpenView(
     ResumeView Resume, ValueList<Noted<SpecimenSighting>> Specimens, ValueList<Noted<StateSighting>> States, ValueList<StepRow> Steps, ValueList<PlannedStep> Plans,
-    ValueList<Noted<MassSighting>> Masses, ValueList<MassSum> Sums, ValueList<ClosingTick> Closing, string NextPlan, ValueList<string> Tools, string Minutes)
+    ValueList<MassRow> Masses, ValueList<MassSum> Sums, ValueList<ClosingTick> Closing, string NextPlan, ValueList<string> Tools, string Minutes)
 {
     /// <summary>Names of the specimens anybody spoke of, in natural order.</summary>
     public IReadOnlyList<string> Names =>
     [
-        .. Specimens.Select(each => each.Value.Specimen).Concat(Steps.Select(step => step.Specimen)).Concat(Masses.Select(mass => mass.Specimen))
+        .. Specimens.Select(each => each.Value.Specimen).Concat(Steps.Select(step => step.Specimen)).Concat(Masses.Select(mass => mass.Noted.Specimen))
             .Where(name => name.Length > 0).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
     ];
 
@@ -36,42 +36,34 @@ public sealed record OpenView(
     {
         var view = dossier.Session.View;
         var specimens = Noted<SpecimenSighting>.All(view);
-        var masses = Noted<MassSighting>.All(view);
-        var steps = StepsOf(dossier);
+        var first = new FirstOfChain(view);
+        var masses = MassesOf(view, first);
+        var steps = StepsOf(dossier, first, masses);
         var plans = PlanBook.Of(view, dossier.Model.Has).Where(plan => plan.State != PlanState.Done);
         var card = ResumeCard.Of(view, dossier.Model.Has);
         var minutes = steps.Where(step => step.Step.Minutes is not null).Sum(step => step.Step.Minutes);
         return new(
-            new(CellState.Of(card, Noted<CellSighting>.All(view)), card, card.InHand is { } hand ? Time(hand.At) : ""), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, masses), ClosingList.Of(view), NewPlan(view),
+            new(CellState.Of(card, Noted<CellSighting>.All(view)), card, card.InHand is { } hand ? Time(hand.At) : ""), specimens, Noted<StateSighting>.All(view), [.. steps], [.. plans], masses, MassSum.Of(specimens, Noted<MassSighting>.All(view)), ClosingList.Of(view), NewPlan(view),
             [.. steps.Select(step => step.Step.Tool).Where(tool => tool.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             steps.Any(step => step.Step.Minutes is not null) ? Showing.Minutes.Of(minutes) : "");
     }
 
-    private static List<StepRow> StepsOf(OpenDossier dossier)
+    private static List<StepRow> StepsOf(OpenDossier dossier, FirstOfChain first, ValueList<MassRow> masses) =>
+    [
+        .. first.Ordered(dossier.Session.View.Live<StepSighting>()).Select(step => new StepRow(
+            step.Id, step.Specimen, step.Value,
+            step.Value.Picture.Length > 0 && dossier.Model.Picture(step.Value.Picture) is { Found: true } picture ? picture.Sha256 : "",
+            [.. masses.Where(mass => mass.Step == step.Id).Select(mass => (mass.Noted.Value.Spot.Length > 0 ? mass.Noted.Value.Spot : "whole") + " " + Plain.Number(mass.Noted.Value.G) + " g")],
+            Time(first.At(step.Id)))),
+    ];
+
+    // A mass belongs to the step it was said to be weighed at, and to none for having been noted after it.
+    private static ValueList<MassRow> MassesOf(IDossierView view, FirstOfChain first)
     {
-        var view = dossier.Session.View;
-        var place = view.Entries.Select((entry, i) => (entry.Entry.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
-        var steps = view.Live<StepSighting>();
-        var masses = view.Live<MassSighting>();
-        return
-        [
-            .. steps.Select((step, i) => new StepRow(
-                step.Id, step.Specimen, step.Value,
-                step.Value.Picture.Length > 0 && dossier.Model.Picture(step.Value.Picture) is { Found: true } picture ? picture.Sha256 : "",
-                [.. masses.Where(mass => Owner(place[mass.Id], mass.Specimen) == i).Select(mass => (mass.Value.Spot.Length > 0 ? mass.Value.Spot : "whole") + " " + Plain.Number(mass.Value.G) + " g")],
-                Time(step.Entry.At))),
-        ];
-
-        // The step a mass was noted behind, of the same specimen; -1 where none was.
-        int Owner(int at, string specimen)
-        {
-            for (var i = steps.Count - 1; i >= 0; i--)
-            {
-                if (place[steps[i].Id] < at && (specimen.Length == 0 || steps[i].Specimen == specimen)) return i;
-            }
-
-            return -1;
-        }
+        var steps = view.Live<StepSighting>().ToLookup(step => first.Of(step.Id), step => step.Id);
+        return [.. first.Ordered(view.Live<MassSighting>()).Select(mass => new MassRow(
+            new(mass.Id, mass.Specimen, mass.Value),
+            mass.Entry.Targets.Count > 0 && steps[first.Of(mass.Entry.Targets[0])].ToList() is [.., var step] ? step : null))];
     }
 
     private static string NewPlan(IDossierView view)

@@ -150,6 +150,49 @@ public sealed class OpenPageTests : RoomContext
     }
 
     [Fact]
+    public void A_mass_goes_to_the_step_it_is_typed_with_or_chosen_for_and_to_no_other()
+    {
+        var page = Page();
+        On(page, "#step", e => e.Input("lifted the board B1=3.61g"));
+        On(page, "form:has(#step)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("B1 3.61 g", page.Find(".steps").TextContent, StringComparison.Ordinal), Patience);
+        On(page, "#mass", e => e.Input("CASE 11.5 g"));
+        On(page, "form:has(#mass)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(2, Stored<MassSighting>().Count), Patience);
+        page.WaitForAssertion(() => Assert.NotNull(page.Find("select[aria-label='Step at which CASE was weighed']")), Patience);
+        Assert.DoesNotContain("CASE", page.Find(".steps").TextContent, StringComparison.Ordinal);
+
+        // Chosen afterwards, it stands there; the one in the step's own line was there from the start.
+        var step = page.Find("select[aria-label='Step at which B1 was weighed']").GetAttribute("value");
+        Assert.Equal(64, step!.Length);
+        On(page, "select[aria-label='Step at which CASE was weighed']", e => e.Change(step));
+        page.WaitForAssertion(() => Assert.Contains("CASE 11.5 g", page.Find(".steps").TextContent, StringComparison.Ordinal), Patience);
+
+        // And the step chosen beside the line is where what is typed there belongs.
+        On(page, "form:has(#mass) select", e => e.Change(step));
+        On(page, "#mass", e => e.Input("LID 2 g"));
+        On(page, "form:has(#mass)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("LID 2 g", page.Find(".steps").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public void After_the_cell_came_out_its_state_is_asked_for_and_never_taken_from_the_words()
+    {
+        Bench.Set("d", "", """{"kind":"cell","spot":"B1","connected":true}""");
+        var page = Page();
+        Assert.Empty(page.FindAll(".cell-asked"));
+        On(page, "#step", e => e.Input("cell out"));
+        On(page, "form:has(#step)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains(OpenSentences.CellAsked, page.Find(".cell-asked").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Contains("stands since \"cell out\"", page.Find(".resume").TextContent, StringComparison.Ordinal);
+        Assert.Single(Stored<CellSighting>());
+        On(page, ".cell-asked [data-key='alt+c']", e => e.Click());
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".cell-asked")), Patience);
+        Assert.Equal(("B1", false), (Stored<CellSighting>()[^1].Spot, Stored<CellSighting>()[^1].Connected!.Value));
+        Assert.Contains("Disconnected", page.Find(".resume").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Hostile_text_is_text()
     {
         Bench.Set("d", "",

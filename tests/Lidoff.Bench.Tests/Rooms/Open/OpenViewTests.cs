@@ -34,15 +34,33 @@ public sealed class OpenViewTests : IDisposable
         $$"""{"kind":"mass","spot":"ALL","g":{{part.ToString(System.Globalization.CultureInfo.InvariantCulture)}}}""").Sums).Say);
 
     [Fact]
-    public void A_mass_stands_beside_the_step_it_was_noted_behind()
+    public void A_mass_stands_beside_the_step_it_was_said_to_be_weighed_at_and_beside_no_other()
     {
         var view = View(
             """{"kind":"step","specimen":"A","does":"took out the cell"}""",
-            """{"kind":"mass","specimen":"A","spot":"B1","g":3.61}""",
-            """{"kind":"mass","specimen":"B","spot":"B1","g":3.7}""",
+            """{"kind":"mass","specimen":"A","spot":"B1","g":3.61,"target_line":1}""",
+            """{"kind":"mass","specimen":"A","spot":"CASE","g":11.5}""",
             """{"kind":"step","specimen":"A","does":"lifted the board"}""");
         Assert.Equal(["B1 3.61 g"], view.Steps[0].Weighed);
         Assert.Empty(view.Steps[1].Weighed);
+        Assert.Equal([view.Steps[0].Entry, null], view.Masses.Select(mass => mass.Step));
+    }
+
+    [Fact]
+    public void What_is_put_right_keeps_its_place_its_time_and_what_was_weighed_at_it()
+    {
+        var before = View(
+            """{"kind":"step","does":"took out the cel"}""",
+            """{"kind":"mass","spot":"B1","g":36.1,"target_line":1}""",
+            """{"kind":"step","does":"lifted the board"}""");
+        var after = View(
+            """{"kind":"step","does":"took out the cell"}""",
+            $$"""{"kind":"supersede","target":"{{before.Steps[0].Entry.Hex}}","by_line":1}""",
+            $$"""{"kind":"mass","spot":"B1","g":3.61,"target":"{{before.Steps[0].Entry.Hex}}"}""",
+            $$"""{"kind":"supersede","target":"{{before.Masses[0].Noted.Entry.Hex}}","by_line":3}""");
+        Assert.Equal([("took out the cell", before.Steps[0].At), ("lifted the board", before.Steps[1].At)], after.Steps.Select(step => (step.Step.Does, step.At)));
+        Assert.Equal(["B1 3.61 g"], after.Steps[0].Weighed);
+        Assert.Equal("lifted the board", after.Resume.Card.InHand!.What);
     }
 
     [Fact]

@@ -29,6 +29,6 @@ public sealed record MassTyped(string Spot, double G, double? UG, double DigitG)
     internal static Outcome<MassTyped> Grams(TypedSpread spread) =>
         TypedValue.Of(spread, Units.Gram, OpenSentences.MassIsNoRange).Then(grams => new MassTyped("", grams.Value, grams.U, TypedValue.Stored(spread.LastDigit, Units.Gram)));
 
-    /// <summary>The line to store.</summary>
-    public Line Line(string specimen) => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG ?? (DigitG > 0 ? DigitG : null));
+    /// <summary>The line to store; <paramref name="step"/> is the id of the step at which it was weighed, empty where none is meant.</summary>
+    public Line Line(string specimen, string step = "") => Working.Line.Of("mass").Set("specimen", specimen).Set("spot", Spot).Set("g", G).Set("u_g", UG ?? (DigitG > 0 ? DigitG : null)).Set("target", step);
 }

@@ -106,7 +106,8 @@ public sealed record StepTyped(
     [
         Line.Of("step").Set("specimen", specimen).Set("does", Does).Set("act", ActWords.Word(Act)).Set("tool", Tool).Set("setting", Setting).Set("minutes", Minutes)
             .Set("destroys", Destroys).Set("picture", Picture).Set("plan", plan),
-        .. Masses.Select(mass => mass.Line(specimen)),
+        // The step is the first line of what is stored.
+        .. Masses.Select(mass => mass.Line(specimen).Set("target_line", 1L)),
     ];
 
     /// <summary>The line to store for a step that is meant to be done; tool and setting go into its words, since a plan has none of its own.</summary>
