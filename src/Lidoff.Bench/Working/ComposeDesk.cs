@@ -86,12 +86,13 @@ public sealed class ComposeDesk : IDisposable
     private async Task<Outcome<ComposedPicture>> Store(string dossier, ComposeMethod method, Composition made, CancellationToken stop)
     {
         var word = ComposedKind.Methods.First(each => each.Method == method).Word;
-        var picture = await Put(dossier, word, made.Picture, stop).ConfigureAwait(false);
+        var files = new List<EntryId>();
+        var picture = await Put(dossier, word, made.Picture, files, stop).ConfigureAwait(false);
         if (!picture.TryValue(out var first)) return Outcome<ComposedPicture>.Failed(picture.Faults);
         var second = "";
         if (made.Second is { } beside)
         {
-            var put = await Put(dossier, method == ComposeMethod.Stack ? "heights" : "relief", beside, stop).ConfigureAwait(false);
+            var put = await Put(dossier, method == ComposeMethod.Stack ? "heights" : "relief", beside, files, stop).ConfigureAwait(false);
             if (!put.TryValue(out second!)) return Outcome<ComposedPicture>.Failed(put.Faults);
         }
 
@@ -99,7 +100,8 @@ public sealed class ComposeDesk : IDisposable
         watch.Poke();
         return noted.Then(entries =>
         {
-            acts.Did(dossier, ComposeDeskSentences.Done(word), entries.Select(entry => entry.Entry.Id));
+            // Taken back, what was made goes out of sight with what it was made of.
+            acts.Did(dossier, ComposeDeskSentences.Done(word), [.. files, .. entries.Select(entry => entry.Entry.Id)]);
             return new ComposedPicture(first, second, [.. made.Says]);
         });
     }
@@ -117,12 +119,15 @@ public sealed class ComposeDesk : IDisposable
             : [Line.Of("picture").Set("specimen", tags[0]).Set("file", made).Set("side", tags[1]).Set("zoom", tags[2]).Set("light", tags[3]).Set("camera", tags[4])];
     }
 
-    private async Task<Outcome<string>> Put(string dossier, string word, byte[] png, CancellationToken stop)
+    // A file that was there before is not taken back with what was made of it anew.
+    private async Task<Outcome<string>> Put(string dossier, string word, byte[] png, List<EntryId> files, CancellationToken stop)
     {
         using var stream = new MemoryStream(png, writable: false);
         // Named after its content: the same pictures made again the same way are the same file.
         var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(png));
-        return (await data.Add(dossier, $"{word}-{hash[..8]}.png", stream, From, stop).ConfigureAwait(false)).Then(added => added.Sha256);
+        var added = await data.Add(dossier, $"{word}-{Showing.ShortHash.Of(hash)}.png", stream, From, stop).ConfigureAwait(false);
+        if (added.TryValue(out var file) && file.Already.Length == 0) files.Add(new(file.Entry));
+        return added.Then(each => each.Sha256);
     }
 
     private static Line Written(string word, string picture, string second, Composition made)

@@ -31,8 +31,8 @@ public sealed class RecordingDesk(IBenchData data, string folder, TimeProvider t
     private readonly Dictionary<string, Running> running = new(StringComparer.Ordinal);
     private ITimer? sweeper;
     private int begun;
-    private int recovering;
-    private Task last = Task.CompletedTask;
+    private Task sweep = Task.CompletedTask;
+    private bool gone;
 
     /// <summary>Begins a recording; its id, by which pieces are sent, and its name.</summary>
     public Outcome<(string Id, string Recording)> Begin(RecordingFacts facts)
@@ -126,27 +126,28 @@ public sealed class RecordingDesk(IBenchData data, string folder, TimeProvider t
         }
     }
 
-    /// <summary>Keeps what a program that was killed left behind, now and from time to time; what another program is recording stays with it.</summary>
-    public async Task Recover()
+    /// <summary>
+    /// Keeps what a program that was killed left behind, now and from time to time; what another program is recording stays with it.
+    /// The task is over when that is done; asked again meanwhile, it is the one that runs. <see cref="Dispose"/> waits for it.
+    /// </summary>
+    public Task Recover()
     {
-        lock (gate) LookAgain();
-        if (!Directory.Exists(folder) || Interlocked.Exchange(ref recovering, 1) == 1) return;
-        try
+        lock (gate)
         {
-            await RecoverAll().ConfigureAwait(false);
-        }
-        finally
-        {
-            Volatile.Write(ref recovering, 0);
+            if (gone || !sweep.IsCompleted) return sweep;
+            LookAgain();
+            return sweep = Task.Run(RecoverAll);
         }
     }
 
     private async Task RecoverAll()
     {
+        if (!Directory.Exists(folder)) return;
         foreach (var beside in Directory.EnumerateFiles(folder, "*" + Facts).Order(StringComparer.Ordinal).ToList())
         {
             var id = Path.GetFileNameWithoutExtension(beside);
             if (Find(id) is not null) continue;
+            if (Volatile.Read(ref gone)) return;
             try
             {
                 var facts = JsonSerializer.Deserialize<RecordingFacts>(await File.ReadAllTextAsync(beside).ConfigureAwait(false));
@@ -163,22 +164,28 @@ public sealed class RecordingDesk(IBenchData data, string folder, TimeProvider t
         }
     }
 
-    /// <summary>Ends and keeps all that run.</summary>
+    /// <summary>Ends and keeps all that run, and waits for the sweep that does: nothing is written to the workspace once it is let go.</summary>
     public void Dispose()
     {
-        sweeper?.Dispose();
         List<string> left;
-        lock (gate) left = [.. running.Keys];
+        Task last;
+        lock (gate)
+        {
+            gone = true;
+            (left, last) = ([.. running.Keys], sweep);
+            sweeper?.Dispose();
+        }
+
         foreach (var id in left) End(id, byHand: false).GetAwaiter().GetResult();
-        // Nothing is written to the workspace once it is let go.
-        ((IAsyncResult)last).AsyncWaitHandle.WaitOne();
+        // What went wrong in it was for whoever asked for it.
+        Task.WaitAny(last);
     }
 
     private void LookAgain() => sweeper ??= time.CreateTimer(_ => Sweep(), null, Patience / 4, Patience / 4);
 
     private void Sweep()
     {
-        last = Recover();
+        _ = Recover();
         List<string> silent;
         lock (gate) silent = [.. running.Values.Where(each => time.GetElapsedTime(each.Heard) > Patience).Select(each => each.Id)];
         foreach (var id in silent) _ = End(id, byHand: false);

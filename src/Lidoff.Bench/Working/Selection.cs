@@ -15,11 +15,14 @@ public sealed class Selection
     /// <summary>The spot that is selected, by its part or by all that was seen there; empty for anything else.</summary>
     public string Spot => Reference is { } reference && (reference.StartsWith("part:", StringComparison.Ordinal) || reference.StartsWith("spot:", StringComparison.Ordinal)) ? reference[5..] : "";
 
-    /// <summary>Selects.</summary>
-    public void Set(string? reference)
+    /// <summary>The question whose answer was asked for, by its name; empty where something else was selected.</summary>
+    public string Asked { get; private set; } = "";
+
+    /// <summary>Selects; <paramref name="asked"/> names the question that what is selected answers.</summary>
+    public void Set(string? reference, string asked = "")
     {
-        if (Reference == reference) return;
-        Reference = reference;
+        if (Reference == reference && Asked == asked) return;
+        (Reference, Asked) = (reference, asked);
         Moved?.Invoke();
     }
 }

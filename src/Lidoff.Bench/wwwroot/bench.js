@@ -106,8 +106,11 @@ const hold = (el) => {
   if (!held.has(el)) held.set(el, `draft:${location.pathname}:${el.dataset.draft}`);
   return held.get(el);
 };
+// A field is as the page made it when it is empty; a choice, when it is the one the page began with.
+const began = new WeakMap();
+const asMade = (el) => (el.matches('select') ? el.value === began.get(el) : !el.value);
 const keep = (el) => {
-  try { if (el.value) localStorage.setItem(hold(el), el.value); else localStorage.removeItem(hold(el)); } catch { /* full or refused: the text still stands in the field */ }
+  try { if (!asMade(el)) localStorage.setItem(hold(el), el.value); else localStorage.removeItem(hold(el)); } catch { /* full or refused: the text still stands in the field */ }
 };
 document.addEventListener('input', (event) => {
   sent.delete(event.target);
@@ -126,7 +129,7 @@ document.addEventListener('submit', (event) => {
     if (el.type === 'hidden') try { localStorage.removeItem(hold(el)); } catch { /* no storage in this browser */ }
   }
 }, true);
-const stored = (el) => !el.value || (!el.isConnected && sent.has(el) && el.getAttribute('aria-invalid') !== 'true');
+const stored = (el) => asMade(el) || (el.matches('select') && sent.has(el)) || (!el.isConnected && sent.has(el) && el.getAttribute('aria-invalid') !== 'true');
 
 function sweep() {
   for (const [el, place] of held) {
@@ -138,10 +141,12 @@ function sweep() {
   }
   for (const el of document.querySelectorAll('[data-draft]')) {
     if (held.has(el)) continue;
+    if (el.matches('select') && !began.has(el)) began.set(el, el.value);
     // Only once the page is live would it hear what is put back; until then Blazor has not marked the document.
     if (!document.querySelector('[data-live]')) continue;
     const text = localStorage.getItem(hold(el));
-    if (!text || el.value) continue;
+    if (text === null || !asMade(el)) continue;
+    if (el.matches('select') && ![...el.options].some((each) => each.value === text)) continue;
     el.value = text;
     // Whoever is about to type there types over it, not behind it.
     if (document.activeElement === el) el.select?.();
@@ -153,7 +158,7 @@ function sweep() {
 document.getElementById('components-reconnect-modal')?.addEventListener('components-reconnect-state-changed', (event) => {
   if (event.detail?.state !== 'hide') return;
   for (const el of held.keys()) {
-    if (!el.isConnected || !el.value) continue;
+    if (!el.isConnected || (!el.value && !el.matches('select'))) continue;
     el.dispatchEvent(new Event('input', { bubbles: true }));
     el.dispatchEvent(new Event('change', { bubbles: true }));
   }

@@ -182,7 +182,7 @@ export function open(panel, page, dossier) {
     try {
       await mine.start(stream, withVoice, { zoom: tag('zoom'), light: tag('light'), camera: camera() });
     } catch (e) {
-      recorder = null;
+      if (recorder === mine) recorder = null;
       shown();
       running.textContent = (withVoice && VOICE[e.name]) || `Nothing is recorded: ${e.message}`;
     }

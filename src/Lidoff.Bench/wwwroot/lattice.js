@@ -42,6 +42,8 @@ const shown = (place) => (place.length === 0 ? UNREAD : place[0] === NOTHING ? '
 export function open(root) {
   const field = root?.querySelector('.entry input:not([type=checkbox])');
   if (field && !root.lattice) root.lattice = new Lattice(root, field);
+  // From here on its keys are heard; whoever drives the page can wait for it.
+  if (root?.lattice) root.dataset.opened = '';
 }
 
 class Lattice {

@@ -28,9 +28,9 @@ export function measure(x1, y1, x2, y2, sort, words, on, worded = []) {
   return made;
 }
 
-/** A bar of a round length, at most a quarter of the window. */
-export function bar(box, px, doubt) {
-  const most = (0.25 * box.width) / px;
+/** A bar of a round length, at most 0.35 of the part of the picture that is seen, `wide` px of the screen: as in the picture taken home (BarLength.cs). */
+export function bar(box, px, doubt, wide) {
+  const most = (0.35 * Math.min(box.width, wide)) / px;
   if (!(most > 0 && Number.isFinite(most))) return [];
   const ten = 10 ** Math.floor(Math.log10(most));
   const mm = [5, 2, 1].map((times) => times * ten).find((length) => length <= most * 1.000001) ?? ten;
@@ -55,9 +55,9 @@ export function target(x, y, sort) {
   return [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}` }), el('circle', { cx: x, cy: y, r: 1.5, class: `dot ${sort}` })];
 }
 
-// As see.css sets them: names and words at the bench, and larger ones for those who look on from afar.
-const AT_BENCH = { name: '700 16px system-ui, "DejaVu Sans", sans-serif', words: '12px system-ui, "DejaVu Sans", sans-serif', tall: 34, drop: 5, below: 13 };
-const PRESENTED = { name: '700 24px system-ui, "DejaVu Sans", sans-serif', words: '16px system-ui, "DejaVu Sans", sans-serif', tall: 48, drop: 8, below: 17 };
+// As see.css sets them: names and words at the bench, and larger ones for those who look on from afar; half heights of a name alone, and with words.
+const AT_BENCH = { name: '700 16px system-ui, "DejaVu Sans", sans-serif', words: '12px system-ui, "DejaVu Sans", sans-serif', drop: 5, below: 13, bare: 11, worded: 17 };
+const PRESENTED = { name: '700 24px system-ui, "DejaVu Sans", sans-serif', words: '16px system-ui, "DejaVu Sans", sans-serif', drop: 8, below: 17, bare: 16, worded: 24 };
 // Longest words beside a name, px: about 26 letters at the bench.
 const MOST_WORDS = 170;
 
@@ -85,13 +85,9 @@ export function labels({ width, height }, placed, tall) {
   while (sides[0].length > room && sides[1].length < room) sides[1].unshift(sides[0].pop());
   while (sides[1].length > room && sides[0].length < room) sides[0].push(sides[1].shift());
   for (const [i, column] of sides.entries()) {
-    column.sort((a, b) => a.at[1] - b.at[1] || a.at[0] - b.at[0]);
-    const slot = Math.min(tall, (height - 8) / Math.max(1, column.length));
-    const ports = [];
-    for (const { at } of column) ports.push(Math.max(at[1], (ports.at(-1) ?? -slot) + slot, slot / 2 + 4));
-    for (let k = ports.length - 1, most = height - slot / 2 - 4; k >= 0; k -= 1, most = ports[k + 1] - slot) ports[k] = Math.min(ports[k], most);
     const x = i ? width - 8 : 8;
     const inward = i ? -1 : 1;
+    const slot = Math.min(tall, (height - 8) / Math.max(1, column.length));
     // Words give way to the spots they would lie over; the names stand.
     const free = Math.min(...column.map(({ at }) => Math.abs(at[0] - x))) - 14;
     const set = new Map(column.map(({ s }) => {
@@ -100,6 +96,13 @@ export function labels({ width, height }, placed, tall) {
     }));
     // Every leader runs level out of its label to the edge of the column and only from there to its spot, so that it crosses no label.
     const edge = x + inward * Math.max(0, ...[...set.values()].map((each) => each.long));
+    const beyond = ({ at }) => (at[0] - edge) * inward >= 0;
+    // A label whose spot lies under the column stands below it, or above it near the foot of the window.
+    const wanted = (each) => (beyond(each) ? each.at[1] : each.at[1] + (each.at[1] + slot * 1.5 < height ? slot : -slot));
+    column.sort((a, b) => wanted(a) - wanted(b) || a.at[0] - b.at[0]);
+    const ports = [];
+    for (const each of column) ports.push(Math.max(wanted(each), (ports.at(-1) ?? -slot) + slot, slot / 2 + 4));
+    for (let k = ports.length - 1, most = height - slot / 2 - 4; k >= 0; k -= 1, most = ports[k + 1] - slot) ports[k] = Math.min(ports[k], most);
     const turn = (a, b, c) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
     // Swapping two leaders that cross makes them shorter together, so this ends.
     for (let swapped = true, rounds = 0; swapped && rounds < 50; rounds += 1) {
@@ -111,11 +114,11 @@ export function labels({ width, height }, placed, tall) {
     }
     for (const [k, { s, at }] of column.entries()) {
       const { words, long } = set.get(s);
-      const beyond = (at[0] - edge) * inward >= 0;
-      // A spot under the column is reached from the nearest point of its label.
-      const d = beyond
+      const [least, most] = [Math.min(x, x + inward * long), Math.max(x, x + inward * long)];
+      const half = words ? fonts.worded : fonts.bare;
+      const d = beyond({ at })
         ? `M${x + inward * long} ${ports[k]}H${edge}L${at[0]} ${at[1]}`
-        : `M${Math.min(Math.max(at[0], Math.min(x, x + inward * long)), Math.max(x, x + inward * long))} ${ports[k] + Math.sign(at[1] - ports[k]) * (words ? fonts.tall / 2 : fonts.tall / 4)}L${at[0]} ${at[1]}`;
+        : `M${Math.min(Math.max(at[0], least), most)} ${ports[k] + (at[1] < ports[k] ? -half : half)}L${at[0]} ${at[1]}`;
       const on = s.on ? ' on' : '';
       out.push(el('path', { d, class: 'under' }), el('path', { d, class: `leader${on}` }), el('circle', { cx: at[0], cy: at[1], r: s.on ? 5 : 3.5, class: `spot${on}` }));
       out.push(el('text', { x, y: ports[k] + (words ? -1 : fonts.drop), class: `name${on}`, 'text-anchor': i ? 'end' : 'start' }, s.name));

@@ -349,7 +349,7 @@ class Viewer {
     }
     for (const m of this.overlay.marks) out.push(...landmark(...this.seen(m.id, m.x, m.y), m.sort, m.name, m.reach * this.scale));
     out.push(...labels(this.box, this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })), this.tall));
-    out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt));
+    out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt, this.width * this.scale));
     for (let i = 1; i < this.points.length; i += 1) {
       const [a, b] = [this.on(...this.points[i - 1]), this.on(...this.points[i])];
       out.push(...measure(...a, ...b, 'pending', '', true));

@@ -31,18 +31,26 @@ export class Recorder {
 
   /** Begins with the picture of `stream`; with `voice`, the microphone is asked for, here and nowhere else. */
   async start(stream, voice, tags) {
+    try {
+      await this.begin(stream, voice, tags);
+    } catch (trouble) {
+      this.drop();
+      // Who ended it has been told so already.
+      if (!this.stopped) throw trouble;
+    }
+  }
+
+  async begin(stream, voice, tags) {
     const type = TYPES.find((each) => MediaRecorder.isTypeSupported(each));
     if (!type) throw new Error('This browser records no video.');
+    // Leave for the microphone may come long after: what was ended meanwhile lets go of it at once.
     this.sound = voice ? await navigator.mediaDevices.getUserMedia({ audio: true }) : null;
-    try {
-      const answer = await post(`${this.address}?${new URLSearchParams({ ...tags, type, voice: voice ? '1' : '0' })}`);
-      if (!answer.ok) throw new Error((await answer.text()).trim());
-      ({ id: this.id, recording: this.name } = await answer.json());
-    } catch (trouble) {
-      this.silence();
-      throw trouble;
-    }
+    if (this.stopped) { this.drop(); return; }
+    const answer = await post(`${this.address}?${new URLSearchParams({ ...tags, type, voice: voice ? '1' : '0' })}`);
+    if (!answer.ok) throw new Error((await answer.text()).trim());
+    ({ id: this.id, recording: this.name } = await answer.json());
     sessionStorage.setItem(KEPT, this.id);
+    if (this.stopped) { this.drop(); return; }
     this.media = new MediaRecorder(new MediaStream([...stream.getVideoTracks(), ...(this.sound?.getAudioTracks() ?? [])]), { mimeType: type, videoBitsPerSecond: 8e6 });
     this.media.onstart = () => { this.began ??= performance.now(); };
     this.media.ondataavailable = ({ data }) => {
@@ -54,8 +62,8 @@ export class Recorder {
     };
     this.media.onstop = () => { this.ended = true; this.silence(); this.pump(); };
     this.media.onerror = ({ error }) => this.stop(`The browser broke off the recording: ${error?.message ?? 'no reason given'}.`);
-    this.began = performance.now();
     this.media.start(EVERY);
+    this.began = performance.now();
     this.ticking = setInterval(() => this.tell(), 500);
     this.tell();
   }
@@ -69,7 +77,23 @@ export class Recorder {
   stop(why = '') {
     this.why ??= why;
     clearInterval(this.ticking);
+    if (!this.began) {
+      if (!this.stopped) this.over('Nothing is recorded: it was ended before it began.', '');
+      this.stopped = true;
+      return;
+    }
     if (this.media?.state !== 'inactive') this.media?.stop();
+  }
+
+  // Lets go of all that was opened for a recording that does not come about.
+  drop() {
+    this.silence();
+    clearInterval(this.ticking);
+    this.began = undefined;
+    this.media = undefined;
+    if (!this.id) return;
+    sessionStorage.removeItem(KEPT);
+    post(`/recordings/${this.id}/end`).catch(() => { /* the bench ends it by itself after a while */ });
   }
 
   silence() { for (const track of this.sound?.getTracks() ?? []) track.stop(); }

@@ -25,7 +25,7 @@ public static class ReportBuilder
         var opened = view.Live<DossierOpened>().Select(sighting => sighting.Value).ToList();
         var title = opened.Select(dossier => dossier.Title).LastOrDefault(text => text.Length > 0) ?? view.Dossier;
         var notice = opened.Select(dossier => dossier.Notice).LastOrDefault(text => text.Length > 0) ?? "";
-        return new(title, notice, [.. Lidoff.Telling.Sections.GradeLegend.Into([.. Sections.Value.Select(section => section.Build(context)).OfType<Section>()])]);
+        return new(title, notice, [.. Lidoff.Telling.Sections.GradeLegend.Into([.. Sections.Value.Select(section => (section, section.Build(context))).Where(each => each.Item2 is not null).Select(each => (each.section, each.Item2!))])]);
     }
 
     private static HashSet<string> Erased(IDossierView view) =>

@@ -14,6 +14,9 @@ public sealed class ClaimsSection : IReportSection
     public int Place => 10;
 
     /// <inheritdoc/>
+    public bool Graded => true;
+
+    /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
         if (context.Claims.Count == 0) return null;

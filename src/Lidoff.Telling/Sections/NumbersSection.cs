@@ -19,6 +19,9 @@ public sealed class NumbersSection : IReportSection
     public int Place => 30;
 
     /// <inheritdoc/>
+    public bool Graded => true;
+
+    /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
         var lengths = context.View.Live<LengthSighting>().Select(length => $"length:{length.Value.Spot}:{length.Value.What}")

@@ -20,6 +20,9 @@ public sealed class PartsSection : IReportSection
     public int Place => 20;
 
     /// <inheritdoc/>
+    public bool Graded => true;
+
+    /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
         var spots = SpotNames(context);

@@ -15,6 +15,9 @@ public sealed class QuestionsSection : IReportSection
     public int Place => 5;
 
     /// <inheritdoc/>
+    public bool Graded => true;
+
+    /// <inheritdoc/>
     public Section? Build(ReportContext context)
     {
         var board = QuestionBoard.Of(context.View, context.Model, context.Tied, context.Quarrels);

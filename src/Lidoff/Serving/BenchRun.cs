@@ -31,13 +31,8 @@ public static class BenchRun
         using var watches = new WatchDesk(data, seat.Clock, workspace.Folder);
         using var recordings = new RecordingDesk(data, Path.Combine(workspace.Folder, "recordings"), seat.Clock);
         // What a start before this one was recording when it was killed is kept while the page comes up; what it was computing is cleared away.
-        var recovering = Task.Run(
-            () =>
-            {
-                recordings.Recover();
-                UnfinishedFiles.Sweep(workspace.CacheFolder);
-            },
-            stop);
+        _ = recordings.Recover();
+        var sweeping = Task.Run(() => UnfinishedFiles.Sweep(workspace.CacheFolder), stop);
         using var told = watches.Listen((_, each) => seat.Talk.Say(each.Say));
         if (watch is var (folder, dossier))
         {
@@ -70,7 +65,7 @@ public static class BenchRun
 
         var ran = await BenchHost.Run(options, Ready, stop).ConfigureAwait(false);
         if (!ran.Ok && port is null) ran = await BenchHost.Run(options with { Port = 0 }, Ready, stop).ConfigureAwait(false);
-        await recovering.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        await sweeping.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         if (!ran.Ok) return Desk.Refuse(seat, ran.Faults);
         return ExitCodes.Stopped;
     }

@@ -99,6 +99,33 @@ public sealed class RecordingDeskTests : IDisposable
     }
 
     [Fact]
+    public async Task A_sweep_that_runs_is_the_one_that_is_asked_for_and_letting_go_waits_for_it()
+    {
+        Directory.CreateDirectory(folder);
+        File.WriteAllBytes(Path.Combine(folder, "x.part"), [.. Head, 1, 2, 3]);
+        File.WriteAllText(Path.Combine(folder, "x.json"), """{"Dossier":"d","Recording":"V7","Voice":true,"Ending":"webm","Zoom":"","Light":"","Camera":"cam"}""");
+        using var begun = new SemaphoreSlim(0);
+        using var go = new SemaphoreSlim(0);
+        bench.BeforeNote = () =>
+        {
+            begun.Release();
+            go.Wait();
+        };
+        var desk = Desk();
+        var sweep = desk.Recover();
+        Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(20)));
+        Assert.Same(sweep, desk.Recover());
+        var closing = Task.Run(desk.Dispose);
+        // It cannot be over: the disk still holds the sweep back.
+        Assert.NotSame(closing, await Task.WhenAny(closing, Task.Delay(200)));
+        go.Release();
+        await closing.WaitAsync(TimeSpan.FromSeconds(20));
+        Assert.True(sweep.IsCompletedSuccessfully);
+        Assert.Equal("V7", Assert.Single(Stored<RecordingSighting>()).Recording);
+        Assert.Same(sweep, desk.Recover());
+    }
+
+    [Fact]
     public async Task What_another_program_is_recording_is_left_to_it_and_an_orderly_end_keeps_it()
     {
         var living = Desk();

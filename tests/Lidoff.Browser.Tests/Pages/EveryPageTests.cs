@@ -22,7 +22,7 @@ public sealed class EveryPageTests(TheBrowser browser) : BrowserTest(browser)
         var answer = await window.Go(page.Path.Replace("{main-top}", picture, StringComparison.Ordinal));
         Assert.Equal(page.Status, answer!.Status);
 
-        var wrongs = new List<string>();
+        var wrongs = new List<string>((await KeysOfAPage.Clashes(window.Page)).Select(clash => "two things under one key, " + clash));
         foreach (var look in Look.All)
         {
             await window.Wear(look);

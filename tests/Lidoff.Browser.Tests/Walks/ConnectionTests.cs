@@ -33,6 +33,42 @@ public sealed class ConnectionTests(TheBrowser browser) : BrowserTest(browser)
     }
 
     [Fact]
+    public async Task What_was_chosen_outlives_a_connection_that_is_cut_and_a_page_loaded_again()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        var lines = new List<IWebSocketRoute>();
+        await window.Page.RouteWebSocketAsync("**/_blazor**", line =>
+        {
+            lock (lines) lines.Add(line);
+            line.ConnectToServer();
+        });
+        window.Watch.Forgive("WebSocket");
+        window.Watch.Forgive("Connection disconnected");
+        await window.Go("/dossiers/band/trace");
+        var mode = window.Page.GetByLabel("A bare number is");
+        await lines[0].CloseAsync(new() { Code = 4000 });
+        await mode.SelectOptionAsync("Volts");
+        await Assertions.Expect(window.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
+        await Patience.Until("connected again", () => Task.FromResult(lines.Count > 1));
+        await window.Settled();
+        await window.Enter("#touch", "U3.1 GND 1.8");
+        await bench.Stored("band", "a reading in volts", session => session.View.Live<Lidoff.Tracing.Kinds.TouchSighting>().Any(touch => touch.Value.Volts == 1.8));
+
+        await mode.SelectOptionAsync("Ask");
+        await window.Page.Locator("#touch").PressSequentiallyAsync("U3.2 GND");
+        await window.Settled();
+        await window.Page.ReloadAsync();
+        await window.Settled();
+        await Assertions.Expect(mode).ToHaveValueAsync("Ask");
+        await Assertions.Expect(window.Page.Locator("#touch")).ToHaveValueAsync("U3.2 GND");
+        await window.Page.Locator("#touch").PressAsync("End");
+        await window.Page.Locator("#touch").PressSequentiallyAsync(" 3");
+        await window.Page.Locator("#touch").PressAsync("Enter");
+        await Assertions.Expect(window.Page.Locator("p.fault").First).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task What_was_typed_outlives_a_restart_of_the_workbench()
     {
         var folder = Folder["workspace"];

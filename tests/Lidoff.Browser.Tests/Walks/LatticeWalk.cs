@@ -117,7 +117,7 @@ public sealed class LatticeWalk(TheBrowser browser) : BrowserTest(browser)
         await LiveBench.Command(bench.Folder, """{"kind":"spot","spot":"U1","role":"radio"}""", "note", "band", "-");
         var window = await Open(bench, look);
         await window.Go("/dossiers/band/name/U1");
-        await Assertions.Expect(window.Page.Locator("[data-grid] .cell input").First).ToBeVisibleAsync();
+        await Assertions.Expect(window.Page.Locator("[data-lattice][data-opened] [data-grid] .cell input").First).ToBeVisibleAsync();
         return window;
     }
 

@@ -70,9 +70,9 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         Assert.InRange(moment.Second, 0.5, length);
         // A key on, a key back: each another frame on that side. (On a busy machine the recording has gaps, and the decoder skips over some.)
         var first = await At(page);
-        var second = await Step(page, ".", at => at > first);
-        var third = await Step(page, ".", at => at > second);
-        await Step(page, ",", at => at < third);
+        var second = await Step(page, "]", at => at > first);
+        var third = await Step(page, "]", at => at > second);
+        await Step(page, "[", at => at < third);
         await Step(page, "h", at => at > first);
         await Key(page, "t");
         await bench.Stored("band", "a still", session => session.View.Live<StillSighting>().Count == 1);

@@ -110,6 +110,119 @@ public sealed class SeeWalk(TheBrowser browser) : BrowserTest(browser)
         Assert.True(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= 390);
     }
 
+    [Fact]
+    public async Task Keys_zoom_about_the_mouse_else_the_selected_spot_else_the_middle()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/see");
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", Files.Of("ruled.png", Files.Ruled));
+        await window.Arrives("/dossiers/band/see/*");
+        var (left, right) = await Squares(window.Page);
+        var stage = (await window.Page.Locator("#stage").BoundingBoxAsync())!;
+        await window.Page.Keyboard.PressAsync("p");
+        await Pointing(window);
+
+        // The middle, before anything is selected and while the mouse is elsewhere.
+        await window.Page.Mouse.MoveAsync(5, 5);
+        await window.Page.Keyboard.PressAsync("+");
+        await Moved(window, left, (stage.Width / 2, stage.Height / 2), 1.5);
+        await window.Page.Keyboard.PressAsync("-");
+        await Moved(window, left, (stage.Width / 2, stage.Height / 2), 1);
+
+        // The mouse: what lies under it stays there.
+        await window.Page.Mouse.MoveAsync((float)(stage.X + right.X), (float)(stage.Y + right.Y));
+        await window.Page.Keyboard.PressAsync("+");
+        await Moved(window, left, right, 1.5);
+        await window.Page.Keyboard.PressAsync("-");
+        await Moved(window, left, right, 1);
+
+        // The selected spot, where the mouse is away.
+        await ClickAt(window, left.X, left.Y);
+        await Say(window, "radio");
+        await Assertions.Expect(window.Page.Locator("circle.spot.on")).ToHaveCountAsync(1);
+        await window.Page.Mouse.MoveAsync(5, 5);
+        await window.Page.Keyboard.PressAsync("+");
+        await Moved(window, right, left, 1.5);
+    }
+
+    // Where a square that was at `was` ends up when everything grows by a factor about a place.
+    private static Task Moved(Window window, (double X, double Y) was, (double X, double Y) about, double by) => Patience.Until("zoomed about its place", async () =>
+    {
+        var want = (X: about.X + ((was.X - about.X) * by), Y: about.Y + ((was.Y - about.Y) * by));
+        var (left, right) = await Squares(window.Page);
+        return new[] { left, right }.Any(square => Math.Abs(square.X - want.X) < 2 && Math.Abs(square.Y - want.Y) < 2);
+    });
+
+    [Fact]
+    public async Task The_line_to_type_on_does_not_cover_the_body_it_is_about()
+    {
+        var bench = await Bench();
+        var window = await Open(bench);
+        await Begin(window);
+        foreach (var (x1, y1, x2, y2) in new[] { (0.3, 0.2, 0.45, 0.5), (0.55, 0.6, 0.8, 0.9), (0.25, 0.1, 0.75, 0.9) })
+        {
+            await window.Page.Keyboard.PressAsync("b");
+            await Click(window, x2, y1);
+            await Click(window, x1, y1);
+            await Click(window, x1, y2);
+            await Assertions.Expect(window.Page.Locator("#body")).ToBeFocusedAsync();
+            var stage = (await window.Page.Locator("#stage").BoundingBoxAsync())!;
+            var pin = (await window.Page.Locator("[data-pin]").BoundingBoxAsync())!;
+            var apart = pin.X >= stage.X + (x2 * stage.Width) || pin.X + pin.Width <= stage.X + (x1 * stage.Width)
+                || pin.Y >= stage.Y + (y2 * stage.Height) || pin.Y + pin.Height <= stage.Y + (y1 * stage.Height);
+            Assert.True(apart, $"the line covers the body from {x1}, {y1} to {x2}, {y2}");
+            await window.Page.Keyboard.PressAsync("Escape");
+            await window.Page.Keyboard.PressAsync("Escape");
+        }
+    }
+
+    [Fact]
+    public async Task Leaders_run_beside_the_words_of_labels_and_not_through_them()
+    {
+        var bench = await Bench("band");
+        File.WriteAllBytes(Folder["board.png"], Files.Picture().Buffer);
+        await LiveBench.Command(bench.Folder, "", "add", "band", Folder["board.png"]);
+        (string Spot, int X, int Y, string Role)[] spots =
+        [
+            ("U1", 60, 60, "radio beside the antenna"), ("U2", 120, 90, "flash memory of eight megabits"), ("U3", 40, 200, "charger"), ("C1", 200, 220, "bulk capacitor of the lamp driver"),
+            ("J1", 560, 40, "flat cable to the small board"), ("L1", 420, 330, "coil"), ("AE1", 585, 380, "antenna in copper"), ("S1", 330, 120, "button"),
+        ];
+        await LiveBench.Command(bench.Folder, string.Join('\n', spots.Select(s => $$"""{"kind":"spot","spot":"{{s.Spot}}","picture":"board.png","point":[{{s.X}},{{s.Y}}],"role":"{{s.Role}}"}""")), "note", "band", "-");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/see");
+        await window.Page.Locator("ul.pictures a").First.ClickAsync();
+        await window.Arrives("/dossiers/band/see/*");
+        await Beside(window.Page);
+        var present = await window.Page.RunAndWaitForPopupAsync(() => window.Page.Keyboard.PressAsync("w"));
+        await Beside(present);
+        await window.Page.Keyboard.PressAsync("+");
+        await window.Settled();
+        await Beside(window.Page);
+        await Beside(present);
+
+        // Every point of every leader against every word that is drawn.
+        async Task Beside(IPage page)
+        {
+            await Assertions.Expect(page.Locator(".stage text.name").First).ToBeVisibleAsync();
+            var through = await page.EvaluateAsync<string[]>("""
+                () => {
+                  const stage = document.querySelector('.stage');
+                  const words = [...stage.querySelectorAll('text.name, text.words:not(.scalebar)')].map((text) => ({ text: text.textContent, box: text.getBBox() }));
+                  const bad = new Set();
+                  for (const leader of stage.querySelectorAll('path.leader')) {
+                    for (let at = 0; at <= leader.getTotalLength(); at += 1) {
+                      const { x, y } = leader.getPointAtLength(at);
+                      for (const { text, box } of words) if (x > box.x + 1 && x < box.x + box.width - 1 && y > box.y + 2 && y < box.y + box.height - 2) bad.add(text);
+                    }
+                  }
+                  return [...bad];
+                }
+                """);
+            Assert.Empty(through);
+        }
+    }
+
     private static async Task Begin(Window window)
     {
         await window.Go("/");

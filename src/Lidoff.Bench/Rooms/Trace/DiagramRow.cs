@@ -8,6 +8,14 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Width">In the drawing's own units.</param>
 /// <param name="Height">In the drawing's own units.</param>
 /// <param name="Body">SVG elements.</param>
+/// <param name="Steps">The same boxes and lines from top to bottom, each box behind those it hangs on.</param>
 /// <param name="Alternative">What it shows, in words; hostile text.</param>
 /// <param name="Remarks">What does not fit, in sentences; hostile text.</param>
-public sealed record DiagramRow(string Name, string Title, double Width, double Height, string Body, string Alternative, ValueList<string> Remarks);
+public sealed record DiagramRow(string Name, string Title, double Width, double Height, string Body, ValueList<DiagramStep> Steps, string Alternative, ValueList<string> Remarks)
+{
+    // Words are 14 units high; at 0.7 of that they are as small as hints are, and no smaller.
+    private const double Least = 0.7;
+
+    /// <summary>The class that says from which width of its card on the drawing can be read, in steps of 100 px from 300 to 1600; beyond that it never can.</summary>
+    public string FromWidth => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"from-{Math.Clamp(Math.Ceiling(Width * Least / 100) * 100, 300, 1700):0}");
+}

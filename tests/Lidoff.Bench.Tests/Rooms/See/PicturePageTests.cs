@@ -155,8 +155,8 @@ public sealed class PicturePageTests : RoomContext
     [Fact]
     public void Who_looks_on_gets_a_scale_bar_with_its_doubt_where_the_eye_could_tell()
     {
-        // 100 px are 5 mm, so 20 px are 1 mm. With 0.25 mm of doubt that is 5 %, and the clicks add little beside it.
-        Page(out var sha256, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5,"u_mm":0.25}""");
+        // 800 px along the middle, where a bar lies, are 40 mm, so 20 px are 1 mm. With 2 mm of doubt that is 5 %, and the clicks add little beside it.
+        Page(out var sha256, """{"kind":"scale","picture":"SHA","from":[400,600],"to":[1200,600],"length_mm":40,"u_mm":2}""");
         var view = Bench.View("d", dossier => PictureView.Of(dossier, sha256))!;
         var (own, shown) = (StageOverlay.Of(view, ""), StageOverlay.Of(view, "", withLines: false));
         Assert.Equal((null, ""), (own.PxPerMm, own.Doubt));

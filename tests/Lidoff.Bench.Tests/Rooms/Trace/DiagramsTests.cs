@@ -1,6 +1,8 @@
 using System.Net;
 using System.Xml.Linq;
+using Lidoff.Bench.Rooms.Trace;
 using Lidoff.Bench.Tests.Hosting;
+using Lidoff.Bench.Tests.Looking;
 
 namespace Lidoff.Bench.Tests.Rooms.Trace;
 
@@ -28,6 +30,21 @@ public sealed class DiagramsTests
             var texts = XDocument.Parse(await bench.Page($"/dossiers/brindle/diagrams/{name}.svg")).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
             Assert.Superset(new HashSet<string> { "BT1", "U4", "U1" }, texts.ToHashSet());
         }
+    }
+
+    [Fact]
+    public void What_is_too_wide_to_be_read_stands_from_top_to_bottom_with_every_box_and_line_of_the_drawing()
+    {
+        using var bench = new FakeBench();
+        bench.Set("d", "", Lines);
+        var supply = bench.View("d", DiagramsView.Of)!.Diagrams.Single(diagram => diagram.Name == "supply");
+        Assert.Equal(["BT1", "U4", "U1"], supply.Steps.Select(step => step.Name));
+        Assert.Equal([["U4"], ["U1"]], supply.Steps.SelectMany(step => step.Leads).Select(lead => lead.To));
+        Assert.Contains("VBAT", supply.Steps[0].Leads[0].Label, StringComparison.Ordinal);
+        // 14 units of height are 10 px at 0.7: smaller is not read at arm's length (common practice, no source).
+        Assert.Equal("from-300", (supply with { Width = 100 }).FromWidth);
+        Assert.Equal("from-700", (supply with { Width = 1000 }).FromWidth);
+        Assert.Equal("from-1700", (supply with { Width = 9000 }).FromWidth);
     }
 
     [Fact]

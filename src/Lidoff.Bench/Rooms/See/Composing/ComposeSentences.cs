@@ -26,8 +26,11 @@ internal static class ComposeSentences
     /// <summary>Under the step.</summary>
     public const string StepHint = "mm, below zero where the focus moved away from the camera; empty where you do not know: heights then come out in slices.";
 
-    /// <summary>A step that is none.</summary>
-    public const string StepWrong = "The step is a number of mm other than zero, as 0.05 or −0.1; leave it empty where it is not known.";
+    /// <summary>A step of nothing.</summary>
+    public const string StepZero = "A step of zero moves nothing; leave it empty where it is not known.";
+
+    /// <summary>Beside the way to take it back.</summary>
+    public const string TakeBackHint = "Taken back, the picture is gone from the dossier's lists; its file stays in the workspace and can be brought again.";
 
     /// <summary>A result.</summary>
     public const string Stored = "Made and stored.";

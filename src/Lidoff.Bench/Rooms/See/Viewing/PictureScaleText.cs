@@ -25,7 +25,7 @@ internal static class PictureScaleText
     public static string Words(double pxPerMm, double relative) => string.Create(CultureInfo.InvariantCulture, $"{pxPerMm:0.##} px/mm ± {relative * 100:0.##} %");
 
     private static string Taken(OpenDossier dossier, string sha256) =>
-        From(dossier, sha256) is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : from[..8]) : "";
+        From(dossier, sha256) is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : Showing.Shown.Of(Showing.ShortHash.Of(from))) : "";
 
     // Of the picture it was made of, or of one of the same camera and zoom.
     private static string From(OpenDossier dossier, string sha256) => dossier.Model.Scale(sha256) is { From.Length: 0 } own

@@ -10,6 +10,7 @@ using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Dossiers;
+using Lidoff.Telling.Drawing.Labelling;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
@@ -22,6 +23,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Tags">What was said of it as a whole.</param>
 /// <param name="Scale">"12.4 px/mm ± 0.4 %"; empty where none is set.</param>
 /// <param name="Along">The same as numbers: px per mm and their relative standard uncertainty; null where none is set.</param>
+/// <param name="Bar">The scale along its middle, where a bar lies; the same as in the picture taken home. Null where none is set.</param>
 /// <param name="Scales">Its known lengths.</param>
 /// <param name="Spots">What was pointed at in it, in natural order.</param>
 /// <param name="Lengths">Lengths clicked in it.</param>
@@ -35,7 +37,7 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Look">The machine's look at it that counts; null where there is none.</param>
 /// <param name="Offer">A scale that could be carried over to it; null where there is none, or no need.</param>
 public sealed record PictureView(
-    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths, ValueList<ShapeRow> Shapes,
+    string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, BarScale? Bar, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths, ValueList<ShapeRow> Shapes,
     ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, CarriedScale? Offer)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
@@ -44,7 +46,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, [], [], [], [], [], "", "", BoardLook.None, [], null, null, null);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, null, [], [], [], [], [], "", "", BoardLook.None, [], null, null, null);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
@@ -58,6 +60,7 @@ public sealed record PictureView(
             tags,
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
             header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
+            header.Ok ? DossierPicture.Scale(dossier.Model, sha256, header.Value.Frame) : null,
             [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm") + (each.Value.Package.Length > 0 ? ", package of " + Shown.Of(each.Value.Package) : "")))],
             [.. spots],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],

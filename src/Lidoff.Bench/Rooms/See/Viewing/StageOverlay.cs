@@ -1,7 +1,7 @@
-using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Seeing.Measuring.Shapes;
+using Lidoff.Telling.Drawing.Labelling;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
@@ -13,17 +13,14 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Doubt">What stands beside the bar's length, " ± 3 %"; empty where the eye could not tell.</param>
 public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLine> Lines, ValueList<StageMark> Marks, double? PxPerMm = null, string Doubt = "")
 {
-    // One per cent is what the eye can tell along a bar; less doubt needs no words.
-    private const double Told = 0.01;
-
     /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
         withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected))] : [],
         withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost)] : [],
         // Who looks on sees no clicked lengths, but should see how large it is.
-        withLines ? null : view.Along?.PxPerMm,
-        !withLines && view.Along is { Relative: > Told } scale ? string.Create(CultureInfo.InvariantCulture, $" ± {scale.Relative * 100:0.#} %") : "");
+        withLines ? null : view.Bar?.PxPerMm,
+        !withLines && view.Bar is { Doubtful: true } scale ? " " + LabelledSentences.Doubt(scale.RelativeU) : "");
 
     private static StageMark Landmark(LandmarkRow row) => new("landmark:" + row.Entry.Hex, Shown.Of(row.Value.Landmark), row.At.X, row.At.Y, row.Fits ? "landmark" : "misfit", 0);
 

@@ -46,8 +46,15 @@ public sealed class ComposePanelTests : RoomContext
         Assert.Equal($"/dossiers/d/see/{composed.Picture}", panel.Find(".made a").GetAttribute("href"));
 
         await Hand.Undo("d");
+        // What was made goes out of sight with its entry, and comes again with it; its bytes stay where they are, and the store holds.
         Assert.Empty(Stored<ComposedSighting>());
+        Assert.DoesNotContain(Stored<FileAdded>(), file => file.From == "composed");
+        panel.WaitForAssertion(() => Assert.Empty(panel.FindAll(".made")), Patience);
+        Assert.True(Bench.Workspace.Files.Has(composed.Picture));
+        Assert.Empty(Lidoff.Evidence.Store.Verifier.Run(Bench.Workspace).Value.Faults);
+        await Hand.Redo("d");
         Assert.Equal(2, Stored<FileAdded>().Count(file => file.From == "composed"));
+        Assert.Single(Stored<ComposedSighting>());
     }
 
     [Fact]
@@ -111,7 +118,10 @@ public sealed class ComposePanelTests : RoomContext
         Assert.False(panel.Find("button[type=submit]").HasAttribute("disabled"));
         On(panel, "[data-draft=compose-step]", e => e.Input("fine"));
         On(panel, "form", e => e.Submit());
-        Assert.Equal("The step is a number of mm other than zero, as 0.05 or −0.1; leave it empty where it is not known.", panel.Find(".fault").TextContent);
+        Assert.Equal(Lidoff.Numbers.Typed.TypedQuantity.Read("fine", Lidoff.Numbers.Quantities.Units.Millimetre, "step").Faults[0].Say, panel.Find(".fault").TextContent);
+        On(panel, "[data-draft=compose-step]", e => e.Input("0 µm"));
+        On(panel, "form", e => e.Submit());
+        Assert.Equal(ComposeSentences.StepZero, panel.Find(".fault").TextContent);
         Assert.Null(Services.GetRequiredService<ComposeDesk>().Last("d"));
         // Two are enough for a stitch.
         Act(panel, () => panel.FindAll("input[type=radio]")[1].Change(true));
@@ -133,6 +143,30 @@ public sealed class ComposePanelTests : RoomContext
         Assert.Equal(["c.png", "01234567 no longer here"], made.FindAll("li").Select(e => e.TextContent.Trim()));
         var heights = Render<MadeOfPanel>(parameters => parameters.Add(each => each.Name, "d").Add(each => each.Sha256, files[1].Sha256));
         Assert.Contains("Heights of a focus stack: black is 0, white is -0.4 mm towards the camera from the first slice's focus.", heights.WaitForElement(".madeof", Patience).TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Its_list_is_made_when_it_is_opened_and_not_before()
+    {
+        Panel("a.png", "b.png");
+        Assert.Empty(Bench.View("d", dossier => ComposeView.Of(dossier, open: false))!.Pictures);
+        Assert.Equal(["a.png", "b.png"], Bench.View("d", dossier => ComposeView.Of(dossier, open: true))!.Pictures.Select(each => each.Name));
+    }
+
+    [Fact]
+    public async Task What_was_made_is_taken_back_with_its_file_where_it_says_of_what_it_was_made()
+    {
+        Panel("a.png", "b.png");
+        using var body = new MemoryStream(GreyPng.Of(20, 20));
+        var made = (await Bench.Add("d", "stack.png", body, ComposeDesk.From, Xunit.TestContext.Current.CancellationToken)).Value.Sha256;
+        var files = Stored<FileAdded>();
+        Bench.Set("d", "", $$"""{"kind":"composed","picture":"{{made}}","method":"stitch","inputs":["{{files[0].Sha256}}","{{files[1].Sha256}}"],"settings":"s","program":"p"}""");
+        var panel = Render<MadeOfPanel>(parameters => parameters.Add(each => each.Name, "d").Add(each => each.Sha256, made));
+        panel.WaitForElement(".madeof", Patience);
+        Assert.Contains(ComposeSentences.TakeBackHint, panel.Markup, StringComparison.Ordinal);
+        Act(panel, () => panel.Find(".madeof > button").Click());
+        panel.WaitForAssertion(() => Assert.Empty(Stored<ComposedSighting>()), Patience);
+        Assert.Equal(["a.png", "b.png"], Stored<FileAdded>().Select(file => file.Name));
     }
 
     private static Composition Made(ComposeOrder order) => new()
