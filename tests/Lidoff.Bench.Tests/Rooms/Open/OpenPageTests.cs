@@ -150,6 +150,23 @@ public sealed class OpenPageTests : RoomContext
     }
 
     [Fact]
+    public void A_field_stays_where_it_is_while_somebody_types_though_the_first_specimen_changes_the_order_of_the_work()
+    {
+        var page = Page();
+        var before = page.FindAll("input[id]").Select(e => e.Id).ToList();
+        Assert.Equal("specimen", before[0]);
+        On(page, "#state", e => e.Input("idle: noth"));
+        On(page, "#specimen", e => e.Input("A band"));
+        On(page, "form:has(#specimen)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("Take back specimen A", page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Equal(before, page.FindAll("input[id]").Select(e => e.Id));
+        Assert.Equal("idle: noth", page.Find("#state").GetAttribute("value"));
+        // Whoever comes back later finds the next act on top.
+        var again = Page();
+        Assert.Equal("plan", again.FindAll("input[id]")[0].Id);
+    }
+
+    [Fact]
     public void A_mass_goes_to_the_step_it_is_typed_with_or_chosen_for_and_to_no_other()
     {
         var page = Page();
