@@ -371,7 +371,7 @@ class Viewer {
     if (!this.pin.classList.contains('beside')) return;
     const set = this.points.map((p) => this.on(...p));
     // Three corners of a body stand for four.
-    if (set.length === 3) set.push([set[0][0] + set[2][0] - set[1][0], set[0][1] + set[2][1] - set[1][1]]);
+    if (this.tool === 'body' && set.length === 3) set.push([set[0][0] + set[2][0] - set[1][0], set[0][1] + set[2][1] - set[1][1]]);
     const [xs, ys] = [set.map((p) => p[0]), set.map((p) => p[1])];
     const [left, top, right, bottom] = [Math.min(...xs) - 18, Math.min(...ys) - 18, Math.max(...xs) + 18, Math.max(...ys) + 18];
     const [w, h] = [this.pin.offsetWidth, this.pin.offsetHeight];
