@@ -21,7 +21,9 @@ internal static class TileRoutes
         routes.MapGet("/tiles/{sha256}", async (string sha256, HttpContext context, BenchOptions options) =>
         {
             var levels = FileRoutes.Hash(sha256) && options.Tiles is { } tiles ? await tiles.Levels(sha256, context.RequestAborted).ConfigureAwait(false) : null;
-            if (levels is null) await Gates.Refuse(context, StatusCodes.Status404NotFound, BenchSentences.NoPicture).ConfigureAwait(false);
+            // Stopped before they were made: the picture is there all the same, and nothing is wrong.
+            if (levels is null && FileRoutes.Hash(sha256) && options.PathOf(sha256) is not null) context.Response.StatusCode = StatusCodes.Status204NoContent;
+            else if (levels is null) await Gates.Refuse(context, StatusCodes.Status404NotFound, BenchSentences.NoPicture).ConfigureAwait(false);
             else await context.Response.WriteAsJsonAsync(levels, context.RequestAborted).ConfigureAwait(false);
         });
     }

@@ -28,7 +28,8 @@ export class Tiles {
   async sharpen() {
     try {
       const answer = await fetch(`/tiles/${this.sha256}`, { signal: this.gone });
-      if (answer.ok) [this.levels, this.failed] = [await answer.json(), new Map()];
+      // No content: somebody stopped them.
+      if (answer.status === 200) [this.levels, this.failed] = [await answer.json(), new Map()];
     } catch { /* left before it was there, or no connection: the small picture stays */ }
     this.draw();
   }
