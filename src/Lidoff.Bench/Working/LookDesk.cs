@@ -10,8 +10,8 @@ using Lidoff.Telling.Dossiers;
 namespace Lidoff.Bench.Working;
 
 /// <summary>
-/// Looks at every picture with a known length once, quietly and one at a time, and stores what its edges and words say as a machine's
-/// sighting: lengths in it then rest on that too. A look that was taken back is not repeated, a picture that cannot be read not tried again
+/// Looks at every picture with a known length once, as soon as something is measured in it or it is opened, quietly and one at a time, and stores
+/// what its edges and words say as a machine's sighting: lengths in it then rest on that too. A look that was taken back is not repeated, a picture that cannot be read not tried again
 /// before the workbench starts anew. Safe from any thread.
 /// </summary>
 /// <param name="data">The dossiers.</param>
@@ -24,16 +24,18 @@ public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Act
     private readonly Lock gate = new();
     private readonly HashSet<string> waiting = new(StringComparer.Ordinal);
     private readonly HashSet<(string Dossier, string Sha256)> unreadable = [];
+    private readonly HashSet<(string Dossier, string Sha256)> opened = [];
     private Task working = Task.CompletedTask;
     private bool busy;
     private bool over;
 
-    /// <summary>Looks at what is to be looked at in a dossier, beside whatever else goes on; returns at once.</summary>
-    public void See(string dossier)
+    /// <summary>Looks at what is to be looked at in a dossier, beside whatever else goes on; returns at once. <paramref name="picture"/> is one that was opened, by its hash; empty for none.</summary>
+    public void See(string dossier, string picture = "")
     {
         lock (gate)
         {
             if (over) return;
+            if (picture.Length > 0) opened.Add((dossier, picture));
             waiting.Add(dossier);
             if (busy) return;
             busy = true;
@@ -122,17 +124,17 @@ public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Act
 
     private Picture? Find(OpenDossier open, string dossier)
     {
-        var pictures = open.Session.View.Live<FileAdded>().Select(each => each.Value).DistinctBy(each => each.Sha256)
-            .Where(each => each.Type.StartsWith("image/", StringComparison.Ordinal) && open.Model.Scale(each.Sha256).References.Count > 0).ToList();
-        if (pictures.Count == 0) return null;
-        var looked = open.Looked;
-        foreach (var file in pictures.Where(each => !looked.Contains(each.Sha256)))
+        var wanted = MeasuredPictures.Of(open).ToHashSet(StringComparer.Ordinal);
+        lock (gate)
         {
-            lock (gate)
-            {
-                if (unreadable.Contains((dossier, file.Sha256))) continue;
-            }
+            wanted.UnionWith(opened.Where(each => each.Dossier == dossier && open.Model.Scale(each.Sha256).References.Count > 0).Select(each => each.Sha256));
+            wanted.ExceptWith(unreadable.Where(each => each.Dossier == dossier).Select(each => each.Sha256));
+        }
 
+        wanted.ExceptWith(open.Looked);
+        if (wanted.Count == 0) return null;
+        foreach (var file in open.Session.View.Live<FileAdded>().Select(each => each.Value).Where(each => wanted.Contains(each.Sha256)))
+        {
             if (open.Picture(file.Sha256, file.Name).TryValue(out var header)) return new(file.Sha256, file.Name, open.Workspace.Files.PathOf(file.Sha256), header);
         }
 

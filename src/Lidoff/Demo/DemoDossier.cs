@@ -78,10 +78,11 @@ public static class DemoDossier
         return faults.Count > 0 ? faults : dossier.Append(batch.Drafts).Faults;
     }
 
-    /// <summary>What the pictures with a known length say themselves, as the workbench would look: before the claims are published, so that none moves when it is opened.</summary>
+    /// <summary>What the pictures that something is measured in say themselves, as the workbench would look: before the claims are published, so that none moves when it is opened.</summary>
     private static IReadOnlyList<EntryDraft> Looks(Workspace workspace, OpenDossier dossier)
     {
-        var pictures = dossier.Session.View.Live<FileAdded>().Select(file => file.Value).Where(file => dossier.Model.Scale(file.Sha256).References.Count > 0).ToList();
+        var measured = MeasuredPictures.Of(dossier);
+        var pictures = dossier.Session.View.Live<FileAdded>().Select(file => file.Value).Where(file => measured.Contains(file.Sha256)).ToList();
         return
         [
             .. pictures.AsParallel().AsOrdered().Select(file =>

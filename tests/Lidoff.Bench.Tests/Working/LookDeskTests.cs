@@ -30,7 +30,10 @@ public sealed class LookDeskTests : IDisposable
     {
         var sha256 = await Add(18);
         Assert.Null(Said(sha256));
+        // Nothing is measured in it, and nobody opened it.
         await Seen();
+        Assert.Empty(Looks());
+        await Seen(sha256);
         Assert.Equal(sha256, Assert.Single(Looks()).Picture);
         var said = Said(sha256)!;
         Assert.StartsWith("Its straight edges were looked at: the scale changes by about ", said.Says, StringComparison.Ordinal);
@@ -49,7 +52,7 @@ public sealed class LookDeskTests : IDisposable
     public async Task A_picture_taken_straight_has_nothing_against_it()
     {
         var sha256 = await Add(0);
-        await Seen();
+        await Seen(sha256);
         Assert.Empty(Said(sha256)!.Against);
     }
 
@@ -74,10 +77,10 @@ public sealed class LookDeskTests : IDisposable
     public async Task A_look_taken_back_counts_no_more_and_is_not_repeated()
     {
         var sha256 = await Add(18);
-        await Seen();
+        await Seen(sha256);
         var look = bench.View("d", open => open.Session.View.Live<LookSighting>())![0];
         Set($$"""{"kind":"undo","target":"{{look.Id.Hex}}"}""");
-        await Seen();
+        await Seen(sha256);
         Assert.Empty(Looks());
         Assert.Null(Said(sha256));
     }
@@ -85,8 +88,7 @@ public sealed class LookDeskTests : IDisposable
     [Fact]
     public async Task Without_a_known_length_there_is_nothing_to_look_for()
     {
-        await Add(18, scaled: false);
-        await Seen();
+        await Seen(await Add(18, scaled: false));
         Assert.Empty(Looks());
     }
 
@@ -100,7 +102,8 @@ public sealed class LookDeskTests : IDisposable
         var broken = (await bench.Add("d", "a-broken.png", half, "drop", CancellationToken.None)).Value.Sha256;
         Set($$"""{"kind":"scale","picture":"{{broken}}","from":[10,10],"to":[90,10],"length_mm":8}""");
         var whole = await Add(0);
-        await Seen();
+        await Seen(broken);
+        await Seen(whole);
         Assert.Equal([whole], Looks().Select(look => look.Picture));
     }
 
@@ -112,9 +115,9 @@ public sealed class LookDeskTests : IDisposable
 
     private IReadOnlyList<LookSighting> Looks() => bench.View("d", open => open.Session.View.Live<LookSighting>().Select(each => each.Value).ToList())!;
 
-    private async Task Seen()
+    private async Task Seen(string opened = "")
     {
-        desk.See("d");
+        desk.See("d", opened);
         await desk.Rest();
     }
 
