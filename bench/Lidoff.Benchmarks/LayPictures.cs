@@ -20,7 +20,7 @@ public sealed class LayPictures : IBenchmark
         var folder = place.Fresh("lay-pictures");
         var (top, bottom) = (Written(folder, "top.jpg", Brindle.MainTop()), Written(folder, "bottom.jpg", Brindle.MainBottom()));
         var agree = 0;
-        var laid = Timed.Median(3, () => Seconds(() => agree = BoardMatcher.Match(Found(top), Found(bottom), true).TryValue(out var match) ? match.Pairs.Count : 0));
+        var laid = Timed.Median(3, () => Seconds(() => agree = BoardMatcher.Match(Found(top), Found(bottom), true).TryValue(out var match) && match.Mirrored ? match.Pairs.Count : 0));
         var decoded = Timed.Median(3, () => Seconds(() =>
         {
             foreach (var path in new[] { top, bottom })

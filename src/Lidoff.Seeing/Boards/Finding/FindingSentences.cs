@@ -18,7 +18,7 @@ public static class FindingSentences
     public static string SeveralWays(string first, string second, IReadOnlyList<(int Agree, bool Mirrored, double Turn)> ways) =>
         $"{SeeingSentences.Quoted(second)} fits on {SeeingSentences.Quoted(first)} in {ways.Count} ways: "
         + string.Join(", ", ways.Select(way => string.Create(CultureInfo.InvariantCulture, $"{(way.Mirrored ? "from the other side" : "from the same side")} turned by {Math.Round(way.Turn):0}° ({way.Agree} holes)")))
-        + ". The holes are symmetric, so none was chosen. Say which side each picture shows, or point at one hole that has no twin in both (K).";
+        + ". Its holes are symmetric, or something beside the board is the same in both, so none was chosen. Say which side each picture shows, or point at one hole that has no twin in both (K).";
 
     /// <summary>One side, flipped.</summary>
     public static string Flipped(string first, string second) =>

@@ -52,12 +52,12 @@ internal sealed class HoleBoard
     public double Even() => random.NextDouble();
 
     /// <summary>A picture of one side with parts of its own, some of which cover holes: slant to 15°, any turn, light from one side, blur, grain, a bent lens, JPEG.</summary>
-    public Shot Take(bool bottom, double tilt = 15, double bend = 0.003, double? turn = null, bool bare = false, int partsOf = 0)
+    public Shot Take(bool bottom, double tilt = 15, double bend = 0.003, double? turn = null, string title = "")
     {
-        var parts = bare ? [] : Parts(new(partsOf == 0 ? Seed + (bottom ? 5000 : 9000) : partsOf));
+        var parts = Parts(new(Seed + (bottom ? 5000 : 9000)));
         var scene = new Scene
         {
-            Seed = Seed + (bottom ? 1 : 2), BoardWidthMm = WidthMm, BoardHeightMm = HeightMm, Width = Width, Height = Height, PxPerMm = 36 * (0.88 + (0.12 * Even())),
+            Title = title, Seed = Seed + (bottom ? 1 : 2), BoardWidthMm = WidthMm, BoardHeightMm = HeightMm, Width = Width, Height = Height, PxPerMm = 36 * (0.88 + (0.12 * Even())),
             CameraDistanceMm = 100 + (80 * Even()), TiltDegrees = tilt * Even(), TurnDegrees = turn ?? ((50 * Even()) - 25 + (Even() < 0.5 ? 0 : 180)), LookAt = (18.5 + (3 * Even()), 12 + (3 * Even())),
             Mask = Even() < 0.5 ? MaskColour.Green : MaskColour.Blue, BlurPx = 0.6 + (0.7 * Even()), Grain = 2 + (3 * Even()), Uneven = 0.4 * Even(),
             // A part that lies over a hole hides it: the renderer draws by height.

@@ -98,6 +98,21 @@ public sealed class MatchedBoardTests(ITestOutputHelper output)
         Assert.Equal("“b” lies mirrored to “a”, although both are noted as one side: one of them shows the other side, or was mirrored before it came here.", Assert.Single(laid.Says));
     }
 
+    // The renderer prints its caption beside the board the same way round on both sides, as a ruler or a patterned table would show.
+    [Fact]
+    public void What_is_the_same_beside_the_board_is_not_taken_for_it()
+    {
+        var board = new HoleBoard(91);
+        var (top, bottom) = (board.Take(false, turn: 2, title: "BOARD 0680-98 OB 800 Q0 608"), board.Take(true, turn: -3, title: "BOARD 0680-98 OB 800 Q0 608"));
+        var laid = BoardMatcher.Match(("a", top.Marks()), ("b", bottom.Marks()), true).Value;
+        Assert.True(laid.Mirrored);
+        Assert.InRange(Ums(board, top, bottom, laid).Max(), 0, TargetUm);
+        // Without the sides it may be open, but is never taken for a picture of one side.
+        var open = BoardMatcher.Match(("a", top.Marks()), ("b", bottom.Marks()), null);
+        output.WriteLine(open.TryValue(out var chosen) ? $"{chosen.Pairs.Count}" : open.Faults[0].Say);
+        Assert.True(!open.Ok || open.Value.Mirrored);
+    }
+
     [Fact]
     public void The_same_marks_give_the_same_answer()
     {

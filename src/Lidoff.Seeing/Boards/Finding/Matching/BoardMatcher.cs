@@ -51,10 +51,11 @@ public static class BoardMatcher
         var most = fits.Count == 0 ? 0 : fits.Max(fit => fit.Pairs.Count);
         var held = fits.Where(fit => fit.LogOdds < AlsoLogOdds && fit.Pairs.Count >= Least).ToList();
         if (held.Count == 0 || held[0].LogOdds > MostLogOdds) return Refused(first, second, from, to, fits, most);
-        // The side that was noted settles what the marks leave open, and nothing else.
+        // A caption, a ruler or the table may be the same in both pictures while the board was turned over between them: what was noted of the
+        // sides comes first, where a way that agrees with it is no accident.
+        if (saidMirrored is { } said && held.Any(fit => fit.Mirrored == said && fit.LogOdds < MostLogOdds)) held.RemoveAll(fit => fit.Mirrored != said);
         var open = Open(held);
-        if (open.Count > 1 && saidMirrored is { } said && open.Any(fit => fit.Mirrored == said)) open = [.. open.Where(fit => fit.Mirrored == said && fit.LogOdds < MostLogOdds)];
-        if (open.Count != 1) open = ByLooks(first.Marks, second.Marks, from, open.Count == 0 ? Open(held) : open);
+        if (open.TrueForAll(fit => fit.Mirrored == open[0].Mirrored)) open = ByLooks(first.Marks, second.Marks, from, open);
         if (open.Count > 1) return new Fault(second.Name, "a board that lies one way only", FindingSentences.SeveralWays(first.Name, second.Name, [.. open.Select(fit => (fit.Pairs.Count, fit.Mirrored, Turn(fit, first.Marks)))]));
         return Answer(first, second, from, to, open[0].OnBoard(from, to, log), saidMirrored);
     }
@@ -99,13 +100,15 @@ public static class BoardMatcher
         return 2 * near > better.Pairs.Count;
     }
 
-    /// <summary>The best fit, and every other that the marks do not tell from it.</summary>
+    /// <summary>The best fit, and every other that the marks do not tell from it, or that lies the other way round and is no accident either: then one of the two is not the board.</summary>
     private static List<MatchFit> Open(List<MatchFit> held)
     {
         var best = held[0];
         var mine = best.Pairs.Select(pair => pair.From).ToHashSet();
-        return [best, .. held.Skip(1).Where(fit => fit.LogOdds < AlsoShare * best.LogOdds).Where(fit =>
+        return [best, .. held.Skip(1).Where(fit =>
         {
+            if (fit.Mirrored != best.Mirrored && fit.LogOdds < MostLogOdds) return true;
+            if (fit.LogOdds >= AlsoShare * best.LogOdds) return false;
             var theirs = fit.Pairs.Select(pair => pair.From).ToHashSet();
             return Chance.Sign(mine.Count(mark => !theirs.Contains(mark)), theirs.Count(mark => !mine.Contains(mark))) > Decides;
         })];
