@@ -102,4 +102,31 @@ public sealed class TraceWalk(TheBrowser browser) : BrowserTest(browser)
         await Assertions.Expect(window.Page.Locator("#touch")).ToHaveValueAsync("");
         Assert.Equal(0.3, bench.Stored("band", session => session.View.Live<TouchSighting>().Single().Value.Ohms));
     }
+    [Fact]
+    public async Task Drawings_can_be_read_at_every_width_and_are_steps_from_top_to_bottom_on_a_phone()
+    {
+        var demo = await Browser.Demo;
+        foreach (var look in new[] { Look.Wide, Look.Narrow })
+        {
+            var window = await Open(demo, look);
+            await window.Go("/dossiers/demo/trace");
+            var part = window.Page.Locator("section[aria-labelledby=diagram-supply]");
+            await Assertions.Expect(part).ToBeVisibleAsync();
+            var drawn = await part.Locator("svg.diagram").IsVisibleAsync();
+            Assert.Equal(look.Width > 600, drawn);
+            Assert.NotEqual(drawn, await part.Locator(".steps-down").IsVisibleAsync());
+            if (drawn)
+            {
+                // Words 14 units high stand at 9.8 px or more.
+                var scale = await part.Locator("svg.diagram").EvaluateAsync<double>("svg => svg.getBoundingClientRect().width / svg.viewBox.baseVal.width");
+                Assert.InRange(scale, 0.69, 1.001);
+            }
+            else
+            {
+                Assert.True(await part.EvaluateAsync<bool>("part => part.scrollWidth <= part.clientWidth && [...part.querySelectorAll('.fits')].every(each => each.scrollWidth <= each.clientWidth)"));
+                await Assertions.Expect(part.Locator(".steps-down")).ToContainTextAsync("VBAT");
+            }
+        }
+    }
+
 }

@@ -16,6 +16,6 @@ public sealed record DiagramRow(string Name, string Title, double Width, double 
     // Words are 14 units high; at 0.7 of that they are as small as hints are, and no smaller.
     private const double Least = 0.7;
 
-    /// <summary>The class that says from which width of its card on the drawing can be read, in steps of 100 px from 300 to 1600; beyond that it never can.</summary>
+    /// <summary>The class that says from which width on the drawing can be read, in steps of 100 px from 300 to 1700, which stands for all that are wider.</summary>
     public string FromWidth => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"from-{Math.Clamp(Math.Ceiling(Width * Least / 100) * 100, 300, 1700):0}");
 }
