@@ -124,7 +124,7 @@ public sealed class WatchDeskTests : IDisposable
         await Until(() => bench.View("collar", open => open.Session.View.Live<FileAdded>().Count >= 10 ? "all" : "") == "all");
         Assert.Equal(10, bench.View("collar", open => open.Session.View.Live<FileAdded>())!.Select(file => file.Value.Sha256).Distinct().Count());
         Assert.Equal(10, bench.View("collar", open => open.Session.View.Live<FileAdded>())!.Count);
-        Assert.Equal(10, bench.Added.Count);
+        // The store is asked and not the fake in front of it: one stopped at the last instant has stored its file and hears of the stop alone.
     }
 
     private static async Task Until(Func<bool> there)
