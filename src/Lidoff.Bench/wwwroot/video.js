@@ -42,7 +42,7 @@ export function open(panel, page, files, name, begin) {
       await to(1e7);
       await to(0);
     }
-    if (begin > 0) await to(begin);
+    if (begin > 0) await frame(begin);
     panel.dataset.ready = 'yes';
     tell();
   };
@@ -67,6 +67,13 @@ export function open(panel, page, files, name, begin) {
       video.currentTime = Math.max(0, second);
       video.requestVideoFrameCallback?.((_, frame) => { shown = frame.mediaTime; framed = true; check(); });
     });
+  }
+
+  // To the very frame of a time that was noted, to a thousandth: decoders may show the one before the place they are sent to.
+  async function frame(second) {
+    await to(second + 0.0005);
+    for (let reach = 0.004; reach < 0.2 && second - shown > 0.0015; reach *= 1.6) await to(second + reach);
+    tell();
   }
 
   // A frame on or back: by the distance of frames, and a little further as long as the same frame stays in view.
@@ -107,7 +114,7 @@ export function open(panel, page, files, name, begin) {
   // The video may have come before this script.
   if (video.error) video.onerror(); else if (video.readyState >= 1) video.onloadedmetadata();
   return {
-    to: (second) => inTurn(() => { video.pause(); return to(second); }),
+    to: (second) => inTurn(() => { video.pause(); return frame(second); }),
     close: () => { gone = true; video.pause(); video.removeAttribute('src'); video.load(); },
   };
 }
