@@ -11,7 +11,8 @@ namespace Lidoff.Bench.Working;
 
 /// <summary>
 /// Looks at every picture with a known length once, as soon as something is measured in it or it is opened, quietly and one at a time, and stores
-/// what its edges and words say as a machine's sighting: lengths in it then rest on that too. A look that was taken back is not repeated, a picture that cannot be read not tried again
+/// what its edges and words say as a machine's sighting: lengths in it then rest on that too. Several looks are stored at once, since every page
+/// that is open is made anew after each storing. A look that was taken back is not repeated, a picture that cannot be read not tried again
 /// before the workbench starts anew. Safe from any thread.
 /// </summary>
 /// <param name="data">The dossiers.</param>
@@ -21,6 +22,9 @@ namespace Lidoff.Bench.Working;
 /// <param name="log">Hears of what nobody foresaw.</param>
 public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Action poke, Action<string> log) : IDisposable
 {
+    // So many looks are stored together; what an end in between loses is looked at again. A judgement: a minute of looking repaints seldom.
+    private const int Together = 8;
+
     private readonly Lock gate = new();
     private readonly HashSet<string> waiting = new(StringComparer.Ordinal);
     private readonly HashSet<(string Dossier, string Sha256)> unreadable = [];
@@ -70,7 +74,16 @@ public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Act
         {
             try
             {
-                while (Wanted(dossier) is { } picture) await Look(dossier, picture).ConfigureAwait(false);
+                var seen = new Dictionary<string, Line>(StringComparer.Ordinal);
+                while (Wanted(dossier, seen.Keys) is { } picture)
+                {
+                    if (await Look(dossier, picture).ConfigureAwait(false) is { } line) seen[picture.Sha256] = line;
+                    if (seen.Count < Together) continue;
+                    await Store(dossier, seen).ConfigureAwait(false);
+                    seen.Clear();
+                }
+
+                if (seen.Count > 0) await Store(dossier, seen).ConfigureAwait(false);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException or ObjectDisposedException)
             {
@@ -91,47 +104,52 @@ public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Act
         }
     }
 
-    private async Task Look(string dossier, Picture picture)
+    private async Task<Line?> Look(string dossier, Picture picture)
     {
         var seeing = await seats.Take(PictureSeats.IsLarge(picture.Header), () => PictureLook.At(picture.Path, picture.Name, picture.Header), CancellationToken.None).ConfigureAwait(false);
         if (!seeing.TryValue(out var look))
         {
             lock (gate) unreadable.Add((dossier, picture.Sha256));
-            return;
+            return null;
         }
 
         var seen = LookSighting.Of(picture.Sha256, look, OpenDossier.Program);
-        var line = Line.Of("look").Set("picture", seen.Picture).Set("edges", seen.Edges).Set("edges_covariance", seen.Covariance).Set("words_mirrored", seen.WordsMirrored).Set("program", seen.Program);
-        var noted = await acts.InTurn(dossier, () => Task.FromResult(data.Note(dossier, Line.Written([line])))).ConfigureAwait(false);
+        return Line.Of("look").Set("picture", seen.Picture).Set("edges", seen.Edges).Set("edges_covariance", seen.Covariance).Set("words_mirrored", seen.WordsMirrored).Set("program", seen.Program);
+    }
+
+    private async Task Store(string dossier, Dictionary<string, Line> seen)
+    {
+        var noted = await acts.InTurn(dossier, () => Task.FromResult(data.Note(dossier, Line.Written([.. seen.OrderBy(each => each.Key, StringComparer.Ordinal).Select(each => each.Value)])))).ConfigureAwait(false);
         if (!noted.Ok)
         {
-            lock (gate) unreadable.Add((dossier, picture.Sha256));
+            lock (gate) unreadable.UnionWith(seen.Keys.Select(picture => (dossier, picture)));
             log(noted.Faults[0].Say);
         }
 
         poke();
     }
 
-    private Picture? Wanted(string dossier)
+    private Picture? Wanted(string dossier, IReadOnlyCollection<string> inHand)
     {
         lock (gate)
         {
             if (over) return null;
         }
 
-        return data.View(dossier, open => new Answer(Find(open, dossier)))?.Picture;
+        return data.View(dossier, open => new Answer(Find(open, dossier, inHand)))?.Picture;
     }
 
-    private Picture? Find(OpenDossier open, string dossier)
+    private Picture? Find(OpenDossier open, string dossier, IReadOnlyCollection<string> inHand)
     {
         var wanted = MeasuredPictures.Of(open).ToHashSet(StringComparer.Ordinal);
         lock (gate)
         {
-            wanted.UnionWith(opened.Where(each => each.Dossier == dossier && open.Model.Scale(each.Sha256).References.Count > 0).Select(each => each.Sha256));
+            wanted.UnionWith(opened.Where(each => each.Dossier == dossier).Select(each => each.Sha256));
             wanted.ExceptWith(unreadable.Where(each => each.Dossier == dossier).Select(each => each.Sha256));
         }
 
-        wanted.ExceptWith(open.Looked);
+        wanted.ExceptWith(inHand);
+        wanted.RemoveWhere(picture => !open.WantsLook(picture));
         if (wanted.Count == 0) return null;
         foreach (var file in open.Session.View.Live<FileAdded>().Select(each => each.Value).Where(each => wanted.Contains(each.Sha256)))
         {

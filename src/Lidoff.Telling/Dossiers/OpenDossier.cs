@@ -13,6 +13,7 @@ using Lidoff.Seeing.Pictures;
 using Lidoff.Telling.Claims;
 using Lidoff.Telling.Reporting;
 using Lidoff.Weighing.Modelling;
+using Lidoff.Weighing.Moves;
 using Lidoff.Weighing.Quarrels;
 using Lidoff.Weighing.Questions;
 
@@ -22,15 +23,25 @@ namespace Lidoff.Telling.Dossiers;
 public sealed class OpenDossier
 {
     private readonly Dictionary<string, Outcome<PictureHeader>> headers = new(StringComparer.Ordinal);
-    private (IDossierView View, IReadOnlyList<Claim> Claims, IReadOnlyList<TiedClaim> Tied, IReadOnlyList<Quarrel> Quarrels)? now;
-
-    private (IDossierView View, IReadOnlySet<string> Pictures)? lookedAt;
+    private readonly PerView<IReadOnlyList<Claim>> claims;
+    private readonly PerView<IReadOnlyList<TiedClaim>> tied;
+    private readonly PerView<IReadOnlyList<Quarrel>> quarrels;
+    private readonly PerView<ValueList<NextMove>> moves;
+    private readonly PerView<ValueList<BoardQuestion>> questions;
+    private readonly PerView<IReadOnlySet<string>> looked;
 
     private OpenDossier(Workspace workspace, DossierSession session, DossierModel model)
     {
         Workspace = workspace;
         Session = session;
         Model = model;
+        claims = new(view => ReportBuilder.Claims(view, Model, Program));
+        tied = new(_ => TiedClaims.Of(Claims));
+        quarrels = new(view => QuarrelBook.Find(view, Model));
+        moves = new(view => NextMoves.Of(view, Model, Tied, Quarrels));
+        questions = new(view => QuestionBoard.Of(view, Model, Tied, Quarrels));
+        looked = new(view => view.Entries.Where(each => each.Entry.Kind == LookKind.Word && each.Payload is not null)
+            .Select(each => LookKind.PictureOf(each.Payload!.Value)).ToHashSet(StringComparer.Ordinal));
     }
 
     /// <summary>This program's version as publications remember it: number and hash of the code that makes claims.</summary>
@@ -46,26 +57,25 @@ public sealed class OpenDossier
     public DossierModel Model { get; }
 
     /// <summary>The claims as they read now.</summary>
-    public IReadOnlyList<Claim> Claims => Now().Claims;
+    public IReadOnlyList<Claim> Claims => claims.In(Session.View);
 
     /// <summary>The claims as questions and moves see them.</summary>
-    public IReadOnlyList<TiedClaim> Tied => Now().Tied;
+    public IReadOnlyList<TiedClaim> Tied => tied.In(Session.View);
 
     /// <summary>Sightings that cannot all be true, in the book's order.</summary>
-    public IReadOnlyList<Quarrel> Quarrels => Now().Quarrels;
+    public IReadOnlyList<Quarrel> Quarrels => quarrels.In(Session.View);
+
+    /// <summary>What to measure next for everything that is asked or told, the best first.</summary>
+    public ValueList<NextMove> Moves => moves.In(Session.View);
+
+    /// <summary>The question board with its present answers.</summary>
+    public ValueList<BoardQuestion> Questions => questions.In(Session.View);
 
     /// <summary>Hashes of the pictures that a machine has looked at, also where the look was taken back since: nothing is looked at again in silence.</summary>
-    public IReadOnlySet<string> Looked
-    {
-        get
-        {
-            if (lookedAt is { } known && ReferenceEquals(known.View, Session.View)) return known.Pictures;
-            var pictures = Session.View.Entries.Where(each => each.Entry.Kind == LookKind.Word && each.Payload is not null)
-                .Select(each => LookKind.PictureOf(each.Payload!.Value)).ToHashSet(StringComparer.Ordinal);
-            lookedAt = (Session.View, pictures);
-            return pictures;
-        }
-    }
+    public IReadOnlySet<string> Looked => looked.In(Session.View);
+
+    /// <summary>Whether a picture has a known length and nobody looked at it: a look tells what it is worth.</summary>
+    public bool WantsLook(string sha256) => !Looked.Contains(sha256) && Model.Scale(sha256).References.Count > 0;
 
     /// <summary>Opens a dossier and feeds its model. Several dossiers may share the naming engine; it is made when a name is first asked for.</summary>
     public static Outcome<OpenDossier> Open(Workspace workspace, string name, Lazy<Ranker> ranker) =>
@@ -106,15 +116,6 @@ public sealed class OpenDossier
         var stored = Session.Append(drafts);
         Model.Feed(Session.Fold);
         return stored;
-    }
-
-    // Several parts of one page ask for the same; a view never changes, so what was read off it holds until the next one.
-    private (IDossierView View, IReadOnlyList<Claim> Claims, IReadOnlyList<TiedClaim> Tied, IReadOnlyList<Quarrel> Quarrels) Now()
-    {
-        if (now is { } known && ReferenceEquals(known.View, Session.View)) return known;
-        var claims = ReportBuilder.Claims(Session.View, Model, Program);
-        now = (Session.View, claims, TiedClaims.Of(claims), QuarrelBook.Find(Session.View, Model));
-        return now.Value;
     }
 
     private static PictureFrame? Frame(Workspace workspace, string sha256) =>

@@ -74,7 +74,7 @@ public sealed class LookCommand : ILidoffCommand
     private static List<(string Name, Outcome<FileAdded> File)> Unseen(OpenDossier open) =>
     [
         .. open.Session.View.Live<FileAdded>().Select(each => each.Value).DistinctBy(each => each.Sha256)
-            .Where(each => each.Type.StartsWith("image/", StringComparison.Ordinal) && open.Model.Scale(each.Sha256).References.Count > 0 && !open.Looked.Contains(each.Sha256))
+            .Where(each => each.Type.StartsWith("image/", StringComparison.Ordinal) && open.WantsLook(each.Sha256))
             .Select(each => (each.Name, (Outcome<FileAdded>)each)),
     ];
 

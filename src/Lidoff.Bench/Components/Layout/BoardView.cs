@@ -20,7 +20,7 @@ public sealed record BoardView(ValueList<BoardQuestion> Questions, ValueList<str
     {
         var view = dossier.Session.View;
         // Names of dropped questions stay taken: an old report may still cite them.
-        var questions = QuestionBoard.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels);
+        var questions = dossier.Questions;
         return new(questions, [.. Refer(dossier)], [.. Offer(view, questions)], FreeName.Of("Q", view.Live<QuestionAsked>().Select(question => question.Value.Question)));
     }
 

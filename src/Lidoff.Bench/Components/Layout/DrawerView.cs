@@ -24,14 +24,13 @@ public sealed record DrawerView(ValueList<NextMove> Moves, int MoreMoves, ValueL
     public static DrawerView Of(OpenDossier dossier, string? reference, string asked = "")
     {
         var view = dossier.Session.View;
-        var moves = NextMoves.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels);
         return new(
-            [.. moves.Take(MostMoves)],
-            Math.Max(0, moves.Count - MostMoves),
+            [.. dossier.Moves.Take(MostMoves)],
+            Math.Max(0, dossier.Moves.Count - MostMoves),
             [.. dossier.Quarrels.Take(Most)],
             Math.Max(0, dossier.Quarrels.Count - Most),
             reference is null ? null : BecauseTree.Of(view, dossier.Model, reference, dossier.Tied),
-            asked.Length == 0 ? null : QuestionBoard.Of(view, dossier.Model, dossier.Tied, dossier.Quarrels).FirstOrDefault(each => each.Asked.Question == asked),
+            asked.Length == 0 ? null : dossier.Questions.FirstOrDefault(each => each.Asked.Question == asked),
             view.Entries.All(each => each.Entry.Kind == "dossier"));
     }
 }
