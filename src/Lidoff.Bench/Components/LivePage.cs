@@ -44,7 +44,7 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
     }
 
     /// <inheritdoc/>
-    protected override Task OnParametersSetAsync() => Follow();
+    protected override Task OnParametersSetAsync() => Follow(here: true);
 
     /// <inheritdoc/>
     public virtual void Dispose()
@@ -55,9 +55,13 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
     }
 
     /// <summary>Loads again now, because something else than the store moved.</summary>
-    protected Task Again() => Follow();
+    protected Task Again() => Follow(here: true);
 
-    private async Task Follow()
+    private Task Follow() => Follow(here: false);
+
+    // Somebody who goes to the next page waits for its value anyway: made here, it is drawn at once with all that follows from the same key
+    // (the drawer, the frame), where each drawn alone would be painted alone. While the store is at work, typing must not wait for it.
+    private async Task Follow(bool here)
     {
         // Moves that come while it loads are one further load, not a queue of them.
         again = true;
@@ -70,7 +74,8 @@ public abstract class LivePage<T> : ComponentBase, IDisposable
                 again = false;
                 // The first value of a live page is fetched before anything of it is drawn: until then the page sent as plain HTML, or the page
                 // one came from, stays in sight instead of an empty one.
-                var now = Loaded || !RendererInfo.IsInteractive ? await Task.Run(Load) : Load();
+                var now = RendererInfo.IsInteractive && (!Loaded || (here && Data.Idle)) ? Load() : await Task.Run(Load);
+                here = false;
                 var same = Loaded && Same(Shown, now);
                 (Shown, Loaded) = (now, true);
                 if (!same && !gone) StateHasChanged();

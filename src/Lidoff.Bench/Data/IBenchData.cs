@@ -16,6 +16,9 @@ public interface IBenchData
     /// </summary>
     string Heads();
 
+    /// <summary>Whether nobody is at the store right now, so that a view is made without waiting for another. A hint: the next moment somebody may be.</summary>
+    bool Idle { get; }
+
     /// <summary>All dossiers, by name.</summary>
     IReadOnlyList<DossierRow> Dossiers();
 

@@ -27,6 +27,17 @@ public sealed class WorkspaceBench(Workspace workspace, Lazy<Ranker> ranker) : I
     private readonly FileRecognisers recognisers = FileRecognisers.Found();
 
     /// <inheritdoc/>
+    public bool Idle
+    {
+        get
+        {
+            if (!gate.TryEnter()) return false;
+            gate.Exit();
+            return true;
+        }
+    }
+
+    /// <inheritdoc/>
     public string Heads()
     {
         var dossiers = workspace.Store.Dossiers();

@@ -45,6 +45,8 @@ public sealed class FakeBench : IBenchData, IDisposable
 
     public List<(string Dossier, string FileName, byte[] Bytes, string From)> Added { get; } = [];
 
+    public bool Idle => inner.Idle;
+
     public string Heads() => Breaks is null ? inner.Heads() : throw new IOException(Breaks);
 
     public IReadOnlyList<DossierRow> Dossiers() => inner.Dossiers();
