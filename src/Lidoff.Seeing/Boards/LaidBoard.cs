@@ -1,6 +1,7 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Boards;
 
@@ -10,6 +11,9 @@ namespace Lidoff.Seeing.Boards;
 /// </summary>
 public sealed class LaidBoard : IEquatable<LaidBoard>
 {
+    // A step for slopes, mm: far below any click, far above the last bits of a place.
+    private const double Step = 1e-4;
+
     private readonly ValueList<PictureToLay> given;
     private readonly ValueList<KnownPlace> known;
     private readonly BoardJoint? joint;
@@ -98,6 +102,33 @@ public sealed class LaidBoard : IEquatable<LaidBoard>
         var row = Row(number, i => slopes[i]);
         var shared = Solution.Between(row, row);
         return new(mm, Math.Sqrt(shared + (uPx * uPx * click)), Math.Sqrt(shared));
+    }
+
+    /// <summary>What places of a picture make on the board: mm, mm² or degrees; not a number where they make none.</summary>
+    /// <param name="sha256">A picture that lies on it.</param>
+    /// <param name="shape">Which figure they make.</param>
+    /// <param name="points">The places, px.</param>
+    /// <param name="uPx">Standard uncertainty of each coordinate, px.</param>
+    /// <returns>Its value, its standard uncertainty, and the part of that which comes from how the picture lies.</returns>
+    public (double Value, double U, double ShareU) Shape(string sha256, ShapeKind shape, IReadOnlyList<PicturePoint> points, double uPx)
+    {
+        Guard.That(ScaleKnown || shape == ShapeKind.Angle, "a board with a known length");
+        var number = View(sha256);
+        var view = Solution.State.Views[number];
+        var places = points.Select(point => BoardSlopes.Place(view, point)).ToList();
+        (double X, double Y)[] at = [.. places.Select(place => (place.Place.X, place.Place.Y))];
+        var value = ShapeValue.Of(shape, at);
+        if (!double.IsFinite(value)) return (double.NaN, double.NaN, double.NaN);
+        var (slopes, click) = (new double[BoardView.Count], 0.0);
+        foreach (var (place, (x, y)) in places.Zip(ShapeValue.Slopes(shape, at, Step)))
+        {
+            for (var i = 0; i < slopes.Length; i++) slopes[i] += (x * place.ByView[0, i]) + (y * place.ByView[1, i]);
+            click += Along(place.ByClick, x, y);
+        }
+
+        var row = Row(number, i => slopes[i]);
+        var shared = Solution.Between(row, row);
+        return (value, Math.Sqrt(shared + (uPx * uPx * click)), Math.Sqrt(shared));
     }
 
     /// <inheritdoc/>

@@ -237,23 +237,8 @@ public sealed class ScaleFit
             kept > 0 ? Scale([.. scales.Select(part => part with { Weight = part.Weight / kept })]).RelativeU : 0);
     }
 
-    private static double Clicks(ShapeKind kind, (double X, double Y)[] at, double click)
-    {
-        var step = Math.Max(click, 1e-9) * 1e-2;
-        var (value, sum) = (ShapeValue.Of(kind, at), 0.0);
-        for (var i = 0; i < at.Length; i++)
-        {
-            var here = at[i];
-            at[i] = (here.X + step, here.Y);
-            var right = (ShapeValue.Of(kind, at) - value) / step;
-            at[i] = (here.X, here.Y + step);
-            var under = (ShapeValue.Of(kind, at) - value) / step;
-            at[i] = here;
-            if (double.IsFinite(right) && double.IsFinite(under)) sum += (right * right) + (under * under);
-        }
-
-        return click * Math.Sqrt(sum);
-    }
+    private static double Clicks(ShapeKind kind, (double X, double Y)[] at, double click) =>
+        click * Math.Sqrt(ShapeValue.Slopes(kind, at, Math.Max(click, 1e-9) * 1e-2).Sum(slope => Square(slope.X) + Square(slope.Y)));
 
     private List<(double Weight, double Mm, double RelativeU)> Mixture(PicturePoint from, PicturePoint to, double heightMm)
     {

@@ -43,7 +43,7 @@ public sealed class DossierModel
         boards = new(Tables, pictures, own, new SideStep(Tables, pictures), specimens, frame);
         pictureBoards = new(Tables, specimens, boards);
         fitted = new(Tables, scales, pictures, frame);
-        shapes = new(Tables, pictures, fitted);
+        shapes = new(Tables, pictures, fitted, pictureBoards, frame);
         lengths = new(Tables, pictures, fitted, pictureBoards, shapes, frame);
         evidence = new(Tables, lengths, shapes);
         identities = new(Tables, evidence, ranker, catalogue);

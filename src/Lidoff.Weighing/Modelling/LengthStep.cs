@@ -80,7 +80,7 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
         if (fit is null)
         {
             if (!board!.Laid.ScaleKnown) problems.Add(WeighingSentences.NoBoardScale(picture.Name));
-            else Take(BoardMeasurement.Run(board.Laid, picture.Sha256, target, clicked.ClickPx, size), board.RestsOn, WeighingSentences.ByTheBoard(picture.Name, laid!.Used));
+            else Take(BoardMeasurement.Length(board.Laid, picture.Sha256, target, clicked.ClickPx, size), board.RestsOn, WeighingSentences.ByTheBoard("clicked in " + picture.Name, laid!.Used));
             return;
         }
 

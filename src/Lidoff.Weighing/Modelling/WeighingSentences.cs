@@ -38,8 +38,8 @@ public static class WeighingSentences
     public static string NoBoardScale(string picture) => $"'{picture}' lies on its board, but no length on that board is known: note one in any of its pictures (kind \"scale\").";
 
     /// <summary>How a length was measured by the board.</summary>
-    public static string ByTheBoard(string picture, int landmarks) =>
-        string.Create(CultureInfo.InvariantCulture, $"clicked in {picture}, scale from the board, by {landmarks} landmark{(landmarks == 1 ? "" : "s")}");
+    public static string ByTheBoard(string clicked, int landmarks) =>
+        string.Create(CultureInfo.InvariantCulture, $"{clicked}, scale from the board, by {landmarks} landmark{(landmarks == 1 ? "" : "s")}");
 
     /// <summary>A file that cannot be read as a picture.</summary>
     public static string NotAPicture(string picture) => $"'{picture}' cannot be read as a picture, so nothing can be measured in it.";

@@ -1,5 +1,6 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Boards;
+using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Rendering;
 
 namespace Lidoff.Seeing.Tests.Boards;
@@ -65,6 +66,40 @@ public sealed class RegisteredBoardTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"lengths: {held} of {registrations}");
+        Assert.InRange(held / (double)registrations, 0.87, 0.93);
+    }
+
+    // The truth of each is laid out on the board by hand: a hole of 4 mm, a row of 0.5 mm, a right angle, a field of 6 by 4 mm, all turned at random.
+    [Theory]
+    [InlineData(ShapeKind.Circle, 4.0, 41)]
+    [InlineData(ShapeKind.Pitch, 0.5, 42)]
+    [InlineData(ShapeKind.Angle, 90.0, 43)]
+    [InlineData(ShapeKind.Area, 24.0, 44)]
+    public void Shapes_by_the_board_hold_as_often_as_they_say(ShapeKind kind, double truth, int seed)
+    {
+        const int registrations = 600;
+        const double ninety = 1.6448536269514722;
+        var (held, bench) = (0, new BenchBoard(seed));
+        for (var i = 0; i < registrations; i++)
+        {
+            var u = 1 + (0.5 * bench.Even());
+            var pose = bench.Pose(36, 1600, 1200);
+            var known = new[] { "H1", "H2", "H3", "H4" }.Select(name => new KnownPlace(name, bench.Features[name].X + (0.03 * bench.Normal()), bench.Features[name].Y + (0.03 * bench.Normal()), 0.03)).ToList();
+            var board = BoardFit.One([bench.Picture("b", pose, true, u, ["H1", "H2", "H3", "H4", "V1"])], known);
+            var (x, y, turn) = (10 + (20 * bench.Even()), 8 + (10 * bench.Even()), Math.Tau * bench.Even());
+            BoardPoint At(double right, double up) => new(x + (right * Math.Cos(turn)) - (up * Math.Sin(turn)), y + (right * Math.Sin(turn)) + (up * Math.Cos(turn)));
+            BoardPoint[] places = kind switch
+            {
+                ShapeKind.Circle => [.. Enumerable.Range(0, 6).Select(k => At(2 * Math.Cos(k * Math.PI / 3), 2 * Math.Sin(k * Math.PI / 3)))],
+                ShapeKind.Pitch => [.. Enumerable.Range(0, 10).Select(k => At((0.5 * k) - 2.25, 0))],
+                ShapeKind.Angle => [At(5, 0), At(0, 0), At(0, 4)],
+                _ => [At(-3, -2), At(3, -2), At(3, 2), At(-3, 2)],
+            };
+            var (value, doubt, _) = board.Shape("b", kind, [.. places.Select(place => bench.Click(pose, place, true, u))], u);
+            if (Math.Abs(value - truth) <= ninety * doubt) held++;
+        }
+
+        output.WriteLine($"{kind}: {held} of {registrations}");
         Assert.InRange(held / (double)registrations, 0.87, 0.93);
     }
 

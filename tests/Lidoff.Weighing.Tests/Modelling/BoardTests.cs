@@ -1,6 +1,8 @@
 using System.Globalization;
 using Lidoff.Evidence.Grading;
+using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Weighing.Tests.Modelling;
 
@@ -35,6 +37,34 @@ public sealed class BoardTests
         Assert.Equal(14, value.RestsOn.Count);
         Assert.Equal(Grade.E2, value.Grade);
         Assert.Equal(["b.png", "p.png"], bench.Model.Boards("A").Boards.Single().Laid.Pictures.Select(picture => picture.Name).Order(StringComparer.Ordinal));
+    }
+
+    // Worked by hand: a hole 3 mm wide about (9, 4) has its edge 120 px from (1080, 420); leads every 40 px are 0.5 mm apart; 480 by 240 px are 6 by 3 mm.
+    [Theory]
+    [InlineData("circle", "[1200,420],[1080,540],[960,420],[1080,300]", 3.0)]
+    [InlineData("pitch", "[400,300],[440,300],[480,300],[560,300]", 0.5)]
+    [InlineData("area", "[400,300],[880,300],[880,540],[400,540]", 18.0)]
+    [InlineData("angle", "[880,300],[400,300],[400,540]", 90.0)]
+    public void Shapes_in_a_picture_without_a_known_length_measure_by_the_board(string shape, string points, double expected)
+    {
+        var clicked = $$"""{"kind":"shape","shape":"{{shape}}","picture":"b.png","spot":"U1","what":"it","points":[{{points}}],"specimen":"A"}""";
+        using var bench = Begun([Scale, .. Landmarks, clicked]);
+        var reading = Assert.Single(bench.Model.Shape("U1", ClickedShapeKind.Shapes.Single(each => each.Word == shape).Shape, "it").Readings);
+        Assert.Equal(expected, reading.Value, 3);
+        Assert.True(reading.ByBoard && reading.Board.Length > 0);
+        Assert.EndsWith(", scale from the board, by 5 landmarks", reading.How, StringComparison.Ordinal);
+        // No less than the clicks' own part, 1 px at 80 px/mm; with one known length how the pictures lean is open, within a tenth.
+        Assert.InRange(reading.U, shape switch { "circle" => 0.5 / 80, "pitch" => 0.2 / 80, "area" => 3.0 / 80, _ => 0.1 }, 0.1 * expected);
+        if (shape == "circle") Assert.Equal(3.0, bench.Model.Value("length:U1:it").Number!.Value * 1e3, 3);
+    }
+
+    [Fact]
+    public void An_angle_needs_no_known_length_and_an_area_asks_for_one()
+    {
+        const string shape = """{"kind":"shape","shape":"SHAPE","picture":"b.png","spot":"U1","what":"it","points":[[880,300],[400,300],[400,540]],"specimen":"A"}""";
+        using var bench = Begun([.. Landmarks, shape.Replace("SHAPE", "angle", StringComparison.Ordinal), shape.Replace("SHAPE", "area", StringComparison.Ordinal)]);
+        Assert.Equal(90, Assert.Single(bench.Model.Shape("U1", ShapeKind.Angle, "it").Readings).Value, 3);
+        Assert.StartsWith("'b.png' lies on its board, but no length on that board is known", Assert.Single(bench.Model.Shape("U1", ShapeKind.Area, "it").Problems), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -34,18 +34,6 @@ internal static class ShapeMeasurement
             share,
             gaps,
             target.Kind == ShapeKind.Pitch ? StandardRank.Snap(value, u, StandardSizes.PitchSizes) : null,
-            warn(Longest(target)));
-    }
-
-    /// <summary>The two places furthest apart, whose chord shows what the camera does to the whole.</summary>
-    private static TargetLength Longest(TargetShape target)
-    {
-        var (from, to) = (target.Points[0], target.Points[1]);
-        foreach (var a in target.Points)
-        {
-            foreach (var b in target.Points) if (a.DistanceTo(b) > from.DistanceTo(to)) (from, to) = (a, b);
-        }
-
-        return new(target.Id, from, to, target.HeightMm);
+            warn(target.Longest()));
     }
 }

@@ -17,6 +17,29 @@ internal static class ShapeValue
         _ => Area(at),
     };
 
+    /// <summary>How the value moves with each place, by a step to each side as small as <paramref name="step"/>; zero where a step leaves no value.</summary>
+    public static IReadOnlyList<(double X, double Y)> Slopes(ShapeKind kind, IReadOnlyList<(double X, double Y)> at, double step)
+    {
+        (double X, double Y)[] moved = [.. at];
+        var slopes = new (double X, double Y)[at.Count];
+        for (var i = 0; i < at.Count; i++)
+        {
+            double Slope(double x, double y)
+            {
+                moved[i] = (at[i].X + x, at[i].Y + y);
+                var above = Of(kind, moved);
+                moved[i] = (at[i].X - x, at[i].Y - y);
+                var below = Of(kind, moved);
+                moved[i] = at[i];
+                return double.IsFinite(above) && double.IsFinite(below) ? (above - below) / (2 * step) : 0;
+            }
+
+            slopes[i] = (Slope(step, 0), Slope(0, step));
+        }
+
+        return slopes;
+    }
+
     /// <summary>
     /// The pitch of a row and its gaps from first to last: places along the line through them are numbered by the usual step between
     /// neighbours, so that a lead left out is counted, and a straight line is laid through place against number.

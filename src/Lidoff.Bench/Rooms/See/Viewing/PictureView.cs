@@ -83,7 +83,7 @@ public sealed record PictureView(
     public static LengthFound? Measure(OpenDossier dossier, string sha256, PicturePoint from, PicturePoint to, double clickPx)
     {
         if (!dossier.Model.Measures(sha256) || dossier.Picture(sha256, sha256) is not { Ok: true } header) return null;
-        if (dossier.Model.Fitted(sha256) is not { } fitted) return Told(BoardMeasurement.Run(dossier.Model.Board(sha256)!.Laid, sha256, new("length", from, to), clickPx, header.Value.Frame));
+        if (dossier.Model.Fitted(sha256) is not { } fitted) return Told(BoardMeasurement.Length(dossier.Model.Board(sha256)!.Laid, sha256, new("length", from, to), clickPx, header.Value.Frame));
         return Told(fitted.Measuring.Then<MeasuredLength>(measuring => measuring.Length(new("length", from, to, ClickPx: clickPx))));
     }
 
@@ -106,14 +106,18 @@ public sealed record PictureView(
 
     private const double MostDoubt = 0.1;
 
-    /// <summary>What clicked places would make, before anything is stored: the word of each shape that they can be, and what it comes to; empty where the picture has no known length.</summary>
+    /// <summary>What clicked places would make, before anything is stored: the word of each shape that they can be, and what it comes to; empty where neither it nor its board has a scale.</summary>
     public static ValueList<(string Word, LengthFound Found)> Measure(OpenDossier dossier, string sha256, IReadOnlyList<PicturePoint> points, double clickPx)
     {
-        if (dossier.Model.Fitted(sha256) is not { } fitted) return [];
+        if (!dossier.Model.Measures(sha256) || dossier.Picture(sha256, sha256) is not { Ok: true } header) return [];
+        var fitted = dossier.Model.Fitted(sha256);
+        Outcome<MeasuredShape> Find(TargetShape target) => fitted is not null
+            ? fitted.Measuring.Then((ScaledPicture measuring) => measuring.Shape(target))
+            : BoardMeasurement.Shape(dossier.Model.Board(sha256)!.Laid, sha256, target, clickPx, header.Value.Frame);
         return
         [
             .. ClickedShapeKind.Shapes.Where(each => each.Shape != ShapeKind.Angle || points.Count == 3)
-                .Select(each => (each.Word, fitted.Measuring.Then((ScaledPicture measuring) => measuring.Shape(new(each.Word, each.Shape, points, ClickPx: clickPx)))))
+                .Select(each => (each.Word, Find(new(each.Word, each.Shape, points, ClickPx: clickPx))))
                 // Places that are no row have a pitch as well, but none that anybody would want.
                 .Where(each => each.Item2.Ok && each.Item2.Value.U < MostDoubt * each.Item2.Value.Value).Select(each => (each.Word, LengthFound.Of(each.Item2.Value))),
         ];
