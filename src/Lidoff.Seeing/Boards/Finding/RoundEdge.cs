@@ -27,7 +27,7 @@ internal sealed record RoundEdge(double X, double Y, double Radius, double U, do
     private const float LeastStep = 1.5f;
 
     // Below this the middle of an edge is not known, however well its steps agree: lens, light and compression pull on it. A judgement.
-    private const double FinestU = 0.03;
+    private const double FinestU = 0.02;
 
     private static readonly (double Cos, double Sin)[] Rays = [.. Enumerable.Range(0, Fine).Select(i => (Elementary.Cos(2 * Math.PI * i / Fine), Elementary.Sin(2 * Math.PI * i / Fine)))];
 
@@ -181,8 +181,9 @@ internal sealed record RoundEdge(double X, double Y, double Radius, double U, do
 
         if (held <= Unknowns || shape[0] <= 0) return null;
         var inverse = PositiveMatrix.Inverse(factor!);
-        // Neighbouring rays meet the same pixels: a pixel and a half of the edge is one witness.
-        var witnesses = Math.Min(1, 2 * Math.PI * shape[0] / 1.5 / Fine);
+        // Neighbouring rays meet the same grain, which a blur of σ makes alike over 2·σ·√π, four to five and a half pixels at the blurs looked through:
+        // so much of the edge is one witness.
+        var witnesses = Math.Min(1, 2 * Math.PI * shape[0] / 5 / Fine);
         var variance = sum / (held - Unknowns) * Math.Max(inverse[1, 1], inverse[2, 2]) / witnesses;
         var oval = Math.Sqrt((shape[3] * shape[3]) + (shape[4] * shape[4])) / shape[0];
         return new(x + shape[1], y + shape[2], shape[0], Math.Sqrt(variance + (FinestU * FinestU)), held / (double)Fine, Math.Sqrt(sum / held), oval, usual, 0);
