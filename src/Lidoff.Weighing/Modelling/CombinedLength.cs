@@ -20,12 +20,18 @@ public sealed record CombinedLength(double Mm, double UMm, double LowMm, double 
         Guard.That(readings.Count > 0, "at least one reading");
         // One reading alone keeps its own interval, which need not be symmetric.
         if (readings.Count == 1) return new(readings[0].Mm, readings[0].UMm, readings[0].Low, readings[0].High, Grade.E2, 1);
-        var shared = readings.Where(reading => reading.ByBoard).Select(reading => reading.Board).ToHashSet(StringComparer.Ordinal);
-        var lines = readings.GroupBy(reading => shared.Contains(reading.Board) ? "board " + reading.Board : Line(reading)).OrderBy(line => line.Key, StringComparer.Ordinal).Select(OneLine).ToList();
+        var lines = readings.GroupBy(LineOf(readings)).OrderBy(line => line.Key, StringComparer.Ordinal).Select(OneLine).ToList();
         var mean = WeightedMean.Of(lines);
         var widened = Math.Max(1, mean.Birge);
         var u = mean.U * widened;
         return new(mean.Value, u, mean.Value - (Ninety * u), mean.Value + (Ninety * u), Grades.OfLines([.. lines.Select(_ => Grade.E2)]), widened);
+    }
+
+    /// <summary>Which line each of these readings belongs to.</summary>
+    internal static Func<LengthReading, string> LineOf(IEnumerable<LengthReading> readings)
+    {
+        var shared = readings.Where(reading => reading.ByBoard).Select(reading => reading.Board).ToHashSet(StringComparer.Ordinal);
+        return reading => shared.Contains(reading.Board) ? "board " + reading.Board : Line(reading);
     }
 
     private static string Line(LengthReading reading) => reading.Picture.Length > 0 ? "picture " + (reading.ScaleOf.Length > 0 ? reading.ScaleOf : reading.Picture) : "instrument " + reading.Sighting.Hex;

@@ -108,13 +108,14 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, ShapeSte
         return Millimetres(key, $"pitch of {spot}", value.Mm, value.UMm, value.LowMm, value.HighMm, value.Grade, combs.SelectMany(comb => comb.Scales.Prepend(comb.Sighting)).Concat(pitches.Select(pitch => pitch.Id)), because);
     }
 
-    /// <summary>An angle or an area. What was clicked twice in one picture shares its cameras: the most exact of them stands for the picture.</summary>
+    /// <summary>An angle or an area. What was clicked twice in one picture, or by one board, shares its cameras: the most exact of them stands for all.</summary>
     private ModelValue Shape(string key, string spot, ShapeKind shape, string what, IReads reads)
     {
         var (unit, word, says) = shape == ShapeKind.Area ? (Units.SquareMillimetre, "mm²", $"{what} of {spot}") : (Units.Degree, "°", $"{what} of {spot}");
         var belief = reads.Read(shapes, new ShapeKey(spot, shape, what));
         if (belief.Readings.Count == 0) return ModelValue.Lost(key, says, belief.Problems.Count > 0 ? belief.Problems[0] : WeighingSentences.Nothing(what, spot));
-        var lines = belief.Readings.GroupBy(reading => reading.ScaleOf.Length > 0 ? reading.ScaleOf : reading.Picture, StringComparer.Ordinal).OrderBy(line => line.Key, StringComparer.Ordinal)
+        var lineOf = CombinedLength.LineOf(belief.Readings.Select(reading => reading.AsLength()));
+        var lines = belief.Readings.GroupBy(reading => lineOf(reading.AsLength()), StringComparer.Ordinal).OrderBy(line => line.Key, StringComparer.Ordinal)
             .Select(line => line.MinBy(reading => reading.U)!).ToList();
         var mean = WeightedMean.Of([.. lines.Select(line => (line.Value, Math.Max(line.U, 1e-9)))]);
         var widened = Math.Max(1, mean.Birge);

@@ -76,6 +76,19 @@ public sealed class BoardTests
     }
 
     [Fact]
+    public void An_area_seen_twice_by_one_board_is_one_line_of_evidence()
+    {
+        const string shape = """{"kind":"shape","shape":"area","picture":"b.png","spot":"U1","what":"it","points":[[400,300],[880,300],[880,540],[400,540]],"specimen":"A"}""";
+        // The same field of 6 by 3 mm from the top, where 100 px are a millimetre.
+        var top = shape.Replace("b.png", "p.png", StringComparison.Ordinal).Replace("[[400,300],[880,300],[880,540],[400,540]]", "[[1150,250],[1750,250],[1750,550],[1150,550]]", StringComparison.Ordinal);
+        using var bench = Begun([Scale, .. Landmarks, shape, top]);
+        var value = bench.Model.Value("area:U1:it");
+        Assert.Equal(2, bench.Model.Shape("U1", ShapeKind.Area, "it").Readings.Count);
+        Assert.Equal(Grade.E2, value.Grade);
+        Assert.Equal(18, value.Number!.Value * 1e6, 3);
+    }
+
+    [Fact]
     public void A_package_that_scales_the_board_is_no_evidence_of_itself_on_the_other_side_either()
     {
         using var bench = Begun([Scale.Replace("\"specimen\"", "\"package\":\"U1\",\"specimen\"", StringComparison.Ordinal), .. Landmarks, InBottom, InBottom.Replace("U1", "U2", StringComparison.Ordinal)]);
