@@ -1,3 +1,5 @@
+using Lidoff.Numbers;
+
 namespace Lidoff.Seeing.Rendering;
 
 /// <summary>Three channels of brightness, 0 to 255, upright, row by row.</summary>
@@ -35,9 +37,10 @@ internal sealed class Canvas(int width, int height)
     }
 
     /// <summary>Blurs by repeated narrow passes along rows and columns, which together are close to a normal curve.</summary>
-    public void Blur(double sigma)
+    public void Blur(double sigma, double toneExponent = 1)
     {
         if (sigma <= 0) return;
+        if (toneExponent != 1) Curve(toneExponent);
         // The kernel (e, 1 − 2e, e) has variance 2e; as many passes as keep each variance at or below 0.5.
         var passes = (int)Math.Ceiling(sigma * sigma / 0.5);
         var side = (float)(sigma * sigma / passes / 2);
@@ -57,6 +60,13 @@ internal sealed class Canvas(int width, int height)
                 (before, now) = (now, before);
             }
         }
+
+        if (toneExponent != 1) Curve(1 / toneExponent);
+    }
+
+    private void Curve(double exponent)
+    {
+        for (var i = 0; i < values.Length; i++) values[i] = (float)(255 * Elementary.Pow(Math.Max(values[i], 1e-3) / 255, exponent));
     }
 
     /// <summary>Stored pixels for an orientation, with grain.</summary>

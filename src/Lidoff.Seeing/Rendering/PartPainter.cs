@@ -33,7 +33,7 @@ internal static class PartPainter
                 var (x, y) = camera.See(px + 0.5, py + 0.5, part.HeightMm);
                 var (u, v) = (((x - part.X) * cos) + ((y - part.Y) * sin), ((y - part.Y) * cos) - ((x - part.X) * sin));
                 var cover = 0.5 + (Inside(part, u, v) * scene.PxPerMm);
-                if (cover < 1 && stands) Below(part, scene, camera, canvas, px, py, (sin, cos), shadow, light, flank);
+                if (cover < 1 && stands) Below(part, scene, camera, canvas, px, py, (sin, cos), shadow, light, flank, Math.Clamp(cover, 0, 1));
                 if (cover <= 0) continue;
                 canvas.Blend(px, py, body, cover * PartSkin.Density(part));
                 PartSkin.Paint(part, scene, canvas, px, py, u, v, cover, light);
@@ -54,8 +54,9 @@ internal static class PartPainter
     }
 
     private static void Below(
-        ScenePart part, Scene scene, SceneCamera camera, Canvas canvas, int px, int py, (double Sin, double Cos) turn, (double X, double Y) shadow, double light, in Ink flank)
+        ScenePart part, Scene scene, SceneCamera camera, Canvas canvas, int px, int py, (double Sin, double Cos) turn, (double X, double Y) shadow, double light, in Ink flank, double top)
     {
+        var cover = 0.0;
         for (var slice = 0; slice < Slices; slice++)
         {
             var (x, y) = camera.See(px + 0.5, py + 0.5, part.HeightMm * slice / Slices);
@@ -74,8 +75,11 @@ internal static class PartPainter
             }
 
             if (part.HeightMm <= 0) return;
-            canvas.Blend(px, py, flank, (0.5 + (Inside(part, u, v) * scene.PxPerMm)) * PartSkin.Density(part));
+            cover = Math.Max(cover, 0.5 + (Inside(part, u, v) * scene.PxPerMm));
         }
+
+        // Slices and top hide the same share of a pixel at the outline, not one share after the other: its edge would stand out by half a pixel.
+        if (cover > top) canvas.Blend(px, py, flank, (Math.Min(1, cover) - top) / (1 - top) * PartSkin.Density(part));
     }
 
     private static (double X, double Y) Shadow(ScenePart part, Lighting light) => light switch

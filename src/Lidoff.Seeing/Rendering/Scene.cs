@@ -45,6 +45,9 @@ public sealed record Scene
     /// <summary>Standard deviation of the blur, px; 0 for none.</summary>
     public double BlurPx { get; init; } = 0.7;
 
+    /// <summary>Exponent of the tone curve between light, which a lens blurs, and the picture's values: 1 for none, about 2.2 for a camera's.</summary>
+    public double ToneExponent { get; init; } = 1;
+
     /// <summary>Standard deviation of the grain, in steps of 255.</summary>
     public double Grain { get; init; } = 3;
 

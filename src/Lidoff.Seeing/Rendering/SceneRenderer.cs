@@ -22,7 +22,7 @@ public static class SceneRenderer
         GroundPainter.Paint(scene, camera, canvas);
         foreach (var part in scene.Parts.OrderBy(part => part.HeightMm).ThenBy(part => part.Spot, StringComparer.Ordinal)) PartPainter.Paint(part, scene, camera, canvas);
         if (scene.Uneven > 0) canvas.Shade(scene.Uneven, scene.Light);
-        canvas.Blur(scene.BlurPx);
+        canvas.Blur(scene.BlurPx, scene.ToneExponent);
         if (scene.Legend.Length > 0) LegendPainter.Paint(scene.Legend, canvas);
         var swaps = scene.Orientation >= 5;
         var truth = SceneTruth.Of(scene);

@@ -82,7 +82,10 @@ internal static class ShapeValue
         return at.Select(p => ((p.X - mx) * cos) + ((p.Y - my) * sin));
     }
 
-    private static double Circle(IReadOnlyList<(double X, double Y)> at)
+    private static double Circle(IReadOnlyList<(double X, double Y)> at) => CircleThrough(at) is { } circle ? 2 * circle.Radius : double.NaN;
+
+    /// <summary>The circle that lies closest to places; null where they have none.</summary>
+    public static (double X, double Y, double Radius)? CircleThrough(IReadOnlyList<(double X, double Y)> at)
     {
         // Kåsa's linear fit as a start, then distances to the circle by Gauss and Newton: a short arc is not drawn in.
         var (mx, my) = (at.Average(p => p.X), at.Average(p => p.Y));
@@ -96,7 +99,7 @@ internal static class ShapeValue
 
         var determinant = (xx * yy) - (xy * xy);
         // Places within a thousandth of their length of one line have no circle that anybody could click.
-        if (determinant <= 1e-6 * (xx + yy) * (xx + yy)) return double.NaN;
+        if (determinant <= 1e-6 * (xx + yy) * (xx + yy)) return null;
         var (a, b) = (((xz * yy) - (yz * xy)) / (2 * determinant), ((yz * xx) - (xz * xy)) / (2 * determinant));
         var r = Math.Sqrt((a * a) + (b * b) + ((xx + yy) / at.Count));
         for (var round = 0; round < 8; round++)
@@ -106,7 +109,7 @@ internal static class ShapeValue
             {
                 var (x, y) = (p.X - mx - a, p.Y - my - b);
                 var distance = Math.Sqrt((x * x) + (y * y));
-                if (distance <= 0) return double.NaN;
+                if (distance <= 0) return null;
                 double[] slope = [-x / distance, -y / distance, -1];
                 for (var i = 0; i < 3; i++)
                 {
@@ -120,7 +123,7 @@ internal static class ShapeValue
             (a, b, r) = (a + step[0], b + step[1], r + step[2]);
         }
 
-        return 2 * r;
+        return double.IsFinite(r) ? (mx + a, my + b, r) : null;
     }
 
     private static double Angle(IReadOnlyList<(double X, double Y)> at)

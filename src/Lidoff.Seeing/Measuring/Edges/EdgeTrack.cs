@@ -1,0 +1,86 @@
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers;
+
+namespace Lidoff.Seeing.Measuring.Edges;
+
+/// <summary>
+/// The clicked line or circle that an edge is looked for along: places by how far along and how far across, and the ways in which the
+/// edge may lie off it (offset and turn; for a circle offset and shift), each with the standard deviation that clicks give it.
+/// </summary>
+internal sealed class EdgeTrack
+{
+    private readonly PicturePoint origin;
+    private readonly (double X, double Y) along;
+    private readonly double radius;
+    private readonly bool byEnds;
+
+    private EdgeTrack(PicturePoint origin, (double X, double Y) along, double radius, bool byEnds, double[] spreads, double from, double to)
+    {
+        (this.origin, this.along, this.radius, this.byEnds) = (origin, along, radius, byEnds);
+        (Spreads, From, To) = (spreads, from, to);
+    }
+
+    /// <summary>Standard deviation of each coefficient, px.</summary>
+    public double[] Spreads { get; }
+
+    /// <summary>Where along the search begins, px.</summary>
+    public double From { get; }
+
+    /// <summary>Where it ends, px.</summary>
+    public double To { get; }
+
+    /// <summary>The side of a body from one corner to the next, without what corners spoil. Across is to the right of the way along.</summary>
+    /// <param name="from">One corner.</param>
+    /// <param name="to">The next.</param>
+    /// <param name="fromPx">Standard uncertainty of the one, px.</param>
+    /// <param name="toPx">And of the next, px.</param>
+    public static EdgeTrack Side(PicturePoint from, PicturePoint to, double fromPx, double toPx)
+    {
+        var length = from.DistanceTo(to);
+        // Corners are rounded, and clicked too far along or not far enough.
+        var (first, last) = (Math.Min(0.2 * length, 2 + (2 * fromPx) + (0.03 * length)), Math.Min(0.2 * length, 2 + (2 * toPx) + (0.03 * length)));
+        return new(from, Direction(from, to, length), length, true, [fromPx, toPx], first, length - last);
+    }
+
+    /// <summary>A strip beside the end of a length, across its direction: offset (along the length, away from its other end) and turn of the edge.</summary>
+    public static EdgeTrack End(PicturePoint end, PicturePoint other, double clickPx)
+    {
+        var length = end.DistanceTo(other);
+        var half = Math.Clamp(0.12 * length, 4, 14);
+        var (x, y) = Direction(other, end, length);
+        // Lengths are clicked square to edges within 4° or so.
+        return new(end, (-y, x), half, false, [clickPx, 0.07 * half], -half, half);
+    }
+
+    /// <summary>Around a circle: offset of its radius, and shift of its middle.</summary>
+    public static EdgeTrack Circle(PicturePoint middle, double radius, double clickPx, int clicks)
+    {
+        var spread = clickPx * Math.Sqrt(2.0 / Math.Max(3, clicks));
+        return new(middle, (0, 0), radius, false, [spread, spread, spread], 0, 2 * Math.PI * radius) { Round = true };
+    }
+
+    /// <summary>True for a circle.</summary>
+    public bool Round { get; private init; }
+
+    /// <summary>The place that far along and across; across is outwards of a body clicked clockwise, a length and a circle.</summary>
+    public PicturePoint At(double s, double d)
+    {
+        if (!Round) return new(origin.X + (s * along.X) + (d * along.Y), origin.Y + (s * along.Y) - (d * along.X));
+        var (sin, cos) = (Elementary.Sin(s / radius), Elementary.Cos(s / radius));
+        return new(origin.X + ((radius + d) * cos), origin.Y + ((radius + d) * sin));
+    }
+
+    /// <summary>What each coefficient counts at a place along.</summary>
+    public void Basis(double s, Span<double> row)
+    {
+        if (Round)
+        {
+            (row[0], row[1], row[2]) = (1, Elementary.Cos(s / radius), Elementary.Sin(s / radius));
+            return;
+        }
+
+        (row[0], row[1]) = byEnds ? (1 - (s / radius), s / radius) : (1, s / radius);
+    }
+
+    private static (double X, double Y) Direction(PicturePoint from, PicturePoint to, double length) => ((to.X - from.X) / length, (to.Y - from.Y) / length);
+}
