@@ -138,9 +138,9 @@ public static class SeeingSentences
     /// <summary>A job without anything of known size.</summary>
     public static Fault NoKnownLength() => new(
         "reference",
-        "a known length, four known places or a ruler",
-        "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm) "
-        + "or “ruler” (a row of its lines: from, to).");
+        "a known length, four known places, a ruler or a target",
+        "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), "
+        + "“ruler” (a row of its lines: from, to) or “pattern” (a checkerboard or dot grid in the picture: pitch_mm).");
 
     /// <summary>A length was looked for where another shape was asked for.</summary>
     public static string NotALength(ShapeKind kind) => $"This target is {(kind is ShapeKind.Angle or ShapeKind.Area ? "an" : "a")} {kind.ToString().ToLowerInvariant()}, not a length.";

@@ -15,6 +15,7 @@ internal static class JobChecks
         {
             var reference = job.References[i];
             Chord(faults, $"reference[{i}].", reference.From, reference.To, reference.HeightMm, job, frame);
+            if (faults.Count == 0 && reference.Target?.Tiles.FirstOrDefault(tile => !frame.Holds(tile.At)) is { } off) Chord(faults, $"reference[{i}].", off.At, reference.To, reference.HeightMm, job, frame);
         }
 
         return faults;

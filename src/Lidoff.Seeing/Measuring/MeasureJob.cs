@@ -1,5 +1,6 @@
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Rulers;
+using Lidoff.Seeing.Measuring.Targets;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -20,6 +21,9 @@ public sealed record MeasureJob
 
     /// <summary>Rulers that lie in the picture and are still to be read.</summary>
     public IReadOnlyList<AskedRuler> Rulers { get; init; } = [];
+
+    /// <summary>A checkerboard or dot grid that lies in the picture and is still to be found; null for none.</summary>
+    public AskedPattern? Pattern { get; init; }
 
     /// <summary>What to measure, in the order asked; a target that cannot be measured holds its faults instead.</summary>
     public required IReadOnlyList<AskedTarget> Targets { get; init; }

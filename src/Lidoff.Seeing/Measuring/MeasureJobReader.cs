@@ -5,6 +5,7 @@ using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Shapes;
+using Lidoff.Seeing.Measuring.Targets;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -14,7 +15,8 @@ namespace Lidoff.Seeing.Measuring;
 /// </summary>
 public static class MeasureJobReader
 {
-    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler"];
+    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler", "pattern"];
+    private static readonly string[] PatternKeys = ["pitch_mm", "u_mm", "height_mm"];
     private static readonly string[] RulerKeys = ["from", "to", "tick_mm", "height_mm"];
     private static readonly string[] PointKeys = ["at", "mm", "u_mm"];
     private static readonly string[] ReferenceKeys = ["from", "to", "length_mm", "u_mm", "height_mm"];
@@ -37,8 +39,10 @@ public static class MeasureJobReader
         if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
         var rulers = reader.Has("ruler") ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
         if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
+        var pattern = reader.Inner("pattern") is { } asks ? new AskedPattern(asks.OptionalNumber("pitch_mm", NumberRange.Positive), asks.OptionalNumber("u_mm", NumberRange.NotNegative), asks.OptionalNumber("height_mm") ?? 0) : null;
+        if (reader.Raw("pattern") is { } grid) Unknown(grid, "pattern.", PatternKeys, unknown);
         var references = reader.Has("reference") ? reader.Inners("reference", least: 1).Select(Reference).ToList() : [];
-        if (!reader.Has("reference") && !reader.Has("points") && !reader.Has("ruler")) reader.Fail(SeeingSentences.NoKnownLength());
+        if (!reader.Has("reference") && !reader.Has("points") && !reader.Has("ruler") && !reader.Has("pattern")) reader.Fail(SeeingSentences.NoKnownLength());
         if (reader.Raw("reference") is { ValueKind: JsonValueKind.Array } list) UnknownIn(list, "reference", ReferenceKeys, unknown);
         var targets = new List<AskedTarget>();
         if (reader.Raw("target") is { ValueKind: JsonValueKind.Array } asked && asked.GetArrayLength() > 0)
@@ -53,7 +57,7 @@ public static class MeasureJobReader
 
         return reader.Done(() => new MeasureJob
         {
-            Image = image, References = references, KnownPoints = points, Rulers = rulers, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
+            Image = image, References = references, KnownPoints = points, Rulers = rulers, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
         });
     }
 

@@ -1,4 +1,5 @@
 using Lidoff.Evidence.Pictures;
+using Lidoff.Seeing.Measuring.Targets;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -9,4 +10,16 @@ namespace Lidoff.Seeing.Measuring;
 /// <param name="UMm">Standard uncertainty of the length, mm, zero or more (default 0: a definition).</param>
 /// <param name="HeightMm">Height of both ends above the board, mm, positive towards the camera (default 0).</param>
 /// <param name="ClickPx">Standard uncertainty of each of its clicked ends, px, zero or more; null for that of the job.</param>
-public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double LengthMm, double UMm = 0, double HeightMm = 0, double? ClickPx = null);
+public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double LengthMm, double UMm = 0, double HeightMm = 0, double? ClickPx = null)
+{
+    /// <summary>The target that it is the longest length of: its places then tell slant, lens and scale together. Null for a length of its own.</summary>
+    public KnownTarget? Target { get; init; }
+
+    /// <summary>The same, moved within its picture, px.</summary>
+    public ReferenceLength Moved(double x, double y) => this with
+    {
+        From = new(From.X + x, From.Y + y),
+        To = new(To.X + x, To.Y + y),
+        Target = Target is null ? null : Target with { Tiles = [.. Target.Tiles.Select(tile => tile with { At = new(tile.At.X + x, tile.At.Y + y) })] },
+    };
+}

@@ -70,10 +70,10 @@ public sealed class ScaleFit
         var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides);
         fit = Fit(belief, slant, 0);
         warp = Warp(u);
-        Disagrees = fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: true)
+        Disagrees = fit.Misfit - likelihood.Expected > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: true)
             || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
             || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
-        Scattered = !Disagrees && fit.Misfit > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
+        Scattered = !Disagrees && fit.Misfit - likelihood.Expected > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
         if (Disagrees || Scattered) fit = Fit(belief, slant, warp.Between());
         unequalAxes = new(Axes);
         slantIsStrong = new(() => fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure);
@@ -133,7 +133,7 @@ public sealed class ScaleFit
     {
         if (Disagrees) return 0;
         if (fit.Share(pose => Math.Abs(pose.Aspect) > WorthWords / 2) > Sure) return Math.Abs(fit.Mean(pose => pose.Aspect));
-        return references.Count <= FewReferences && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
+        return references.Count <= FewReferences && !likelihood.HasTarget && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
     }
 
     // Every pose without its slant, or without its lens, and how far away the board then was: the same for every length of the picture.
@@ -292,7 +292,8 @@ public sealed class ScaleFit
             SeenChord.Of(reference.From, reference.To, frame),
             reference.LengthMm,
             reference.LengthMm * Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between)),
-            reference.HeightMm)),
+            reference.HeightMm,
+            reference.Target is null ? null : SeenTarget.Of(reference.Target, frame))),
     ];
 
     /// <summary>The references brought down to the board by the camera's likely distance.</summary>

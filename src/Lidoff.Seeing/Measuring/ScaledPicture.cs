@@ -39,8 +39,8 @@ public sealed class ScaledPicture
         var faults = JobChecks.References(job, frame);
         faults.AddRange(KnownPoints.Check(job.KnownPoints, frame));
         if (faults.Count > 0) return Outcome<ScaledPicture>.Failed(faults);
-        // Ends on wide edges carry that width besides their click.
-        var lengths = look is null ? job.References : [.. job.References.Select(reference => reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
+        // Ends on wide edges carry that width besides their click; a target's places were not clicked.
+        var lengths = look is null ? job.References : [.. job.References.Select(reference => reference.Target is not null ? reference : reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
         return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths, .. KnownPoints.Lengths(job.KnownPoints, job.ClickPx)], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant));
     }
 

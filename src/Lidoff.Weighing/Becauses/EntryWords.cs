@@ -5,6 +5,7 @@ using Lidoff.Naming.Kinds;
 using Lidoff.Opening.Kinds;
 using Lidoff.Reckoning.Bound;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Targets;
 using Lidoff.Tracing.Kinds;
 using Lidoff.Weighing.Modelling;
 using Lidoff.Weighing.Questions;
@@ -24,6 +25,7 @@ public static class EntryWords
     {
         DossierOpened opened => $"dossier{Colon(opened.Title)}.",
         FileAdded file => Text($"file {file.Name}, {file.Bytes} bytes."),
+        ScaleSighting { Reference.Target: { } target } scale => Text($"a {(target.Pattern == TargetPattern.Checker ? "checkerboard" : "dot grid")} with a pitch of {target.PitchMm:0.######}{Doubt(target.PitchUMm)} mm in {Named(scale.Picture, model)}, {target.Found} {(target.Pattern == TargetPattern.Checker ? "corners" : "dots")} found."),
         ScaleSighting scale => Text($"a known length of {scale.Reference.LengthMm:0.######}{Doubt(scale.Reference.UMm)} mm in {Named(scale.Picture, model)}, from {Point(scale.Reference.From)} to {Point(scale.Reference.To)} px{(scale.CarriedFrom.Length > 0 ? ", carried over from " + Named(scale.CarriedFrom, model) : "")}{(scale.Package.Length > 0 ? ", the recognised package of " + scale.Package : "")}."),
         LengthSighting { InPicture: { } clicked } length => $"{length.What} of {length.Spot} clicked in {Named(clicked.Picture, model)}, from {Point(clicked.From)} to {Point(clicked.To)} px.",
         LengthSighting { ByInstrument: { } read } by => Text($"{by.What} of {by.Spot}: {read.Mm:0.######}{Doubt(read.UMm)} mm with {(read.Instrument.Length > 0 ? read.Instrument : "an instrument")}."),

@@ -1,4 +1,3 @@
-using Lidoff.Evidence.Pictures;
 using Lidoff.Evidence.Recomputing;
 
 namespace Lidoff.Weighing.Modelling;
@@ -34,9 +33,7 @@ public sealed class TakenScaleStep(DossierTables tables, ScaleStep scales) : Ste
     private static PictureScale Moved(PictureScale own, string from, double x, double y) => new(
         [.. own.References.Select(each => each with
         {
-            Value = each.Value with { Reference = each.Value.Reference with { From = Moved(each.Value.Reference.From, x, y), To = Moved(each.Value.Reference.To, x, y) } },
+            Value = each.Value with { Reference = each.Value.Reference.Moved(x, y) },
         })],
         from);
-
-    private static PicturePoint Moved(PicturePoint at, double x, double y) => new(at.X + x, at.Y + y);
 }

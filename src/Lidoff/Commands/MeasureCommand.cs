@@ -3,6 +3,7 @@ using Lidoff.Numbers.Failing;
 using Lidoff.Seeing;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Measuring.Rulers;
+using Lidoff.Seeing.Measuring.Targets;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Talking;
 
@@ -42,7 +43,10 @@ public sealed class MeasureCommand : ILidoffCommand
         var ruled = RulerReferences.Add(job, look.Ok ? look.Value : null, header.Value.Frame);
         if (!ruled.Ok) return Refused(seat, ruled.Faults);
         foreach (var says in ruled.Value.Says) seat.Talk.Say(says);
-        var measured = Measurement.Run(ruled.Value.Job, header.Value.Frame, look.Ok ? look.Value : null);
+        var patterned = PatternReferences.Add(ruled.Value.Job, ImagePath(job.Image, path, seat), header.Value);
+        if (!patterned.Ok) return Refused(seat, patterned.Faults);
+        foreach (var says in patterned.Value.Says) seat.Talk.Say(says);
+        var measured = Measurement.Run(patterned.Value.Job, header.Value.Frame, look.Ok ? look.Value : null);
         if (!measured.Ok) return Refused(seat, measured.Faults);
         if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
         else foreach (var target in measured.Value) Show(target, seat);

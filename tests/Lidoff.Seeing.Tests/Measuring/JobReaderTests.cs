@@ -36,15 +36,16 @@ public sealed class JobReaderTests
     }
 
     [Fact]
-    public void A_job_without_anything_of_known_size_is_told_all_three_ways_to_give_it()
+    public void A_job_without_anything_of_known_size_is_told_all_four_ways_to_give_it()
     {
         var fault = Assert.Single(Read("""{"image":"x","target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Faults);
         Assert.Equal("reference", fault.Where);
         Assert.Equal(
-            "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm) "
-            + "or “ruler” (a row of its lines: from, to).",
+            "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), "
+            + "“ruler” (a row of its lines: from, to) or “pattern” (a checkerboard or dot grid in the picture: pitch_mm).",
             fault.Say);
-        // Any one of the three will do.
+        // Any one of them will do.
+        Assert.True(Read("""{"image":"x","pattern":{},"target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Ok);
         Assert.True(Read("""{"image":"x","ruler":[{"from":[0,0],"to":[9,9]}],"target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Ok);
         Assert.True(Read("""{"image":"x","points":[{"at":[0,0],"mm":[0,0]}],"target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Ok);
     }

@@ -13,6 +13,10 @@ internal sealed class PoseFit
 
     private const double Seldom = 0.05;
 
+    // Width of a rung in the logarithm of the focal length, and draws on each from around each best pose.
+    private const double WidestRung = 0.1;
+    private const int OnRung = 16;
+
     private PoseFit(IReadOnlyList<SeenPose> poses, double misfit, double logEvidence)
     {
         Poses = poses;
@@ -34,10 +38,15 @@ internal sealed class PoseFit
     {
         var drawn = new List<(double Log, SeenPose Pose)>();
         var misfit = double.PositiveInfinity;
-        for (var kind = 0; kind < CameraBelief.Kinds.Count; kind++)
+        if (likelihood.HasTarget)
+        {
+            foreach (var lens in CameraBelief.Kinds.GroupBy(kind => (kind.Bend, kind.Aspect))) misfit = Math.Min(misfit, Climb(likelihood, belief, [.. lens], drawn));
+        }
+
+        for (var kind = 0; kind < CameraBelief.Kinds.Count && !likelihood.HasTarget; kind++)
         {
             var spreads = belief.Spreads(CameraBelief.Kinds[kind]);
-            List<PoseMode> modes = likelihood.Tells ? PoseSearch.Modes(likelihood, belief.Centre, spreads) : [];
+            List<PoseMode> modes = likelihood.Tells ? PoseSearch.Modes(likelihood, belief.Centre, spreads, []) : [];
             if (!likelihood.Tells) misfit = 0;
             if (modes.Count > 0) misfit = Math.Min(misfit, modes.Min(mode => mode.Misfit));
             Draw(likelihood, belief.Centre, spreads, modes, kind, drawn);
@@ -88,6 +97,55 @@ internal sealed class PoseFit
             drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), new(0, pose, focal, distance, u)));
         }
     }
+
+    // A target ties slant and lens so closely to the focal length that draws for all focal lengths at once would miss: the belief in it is
+    // taken apart into narrow ones, rung by rung, and each is drawn from around what fits best there. Kinds that differ in their hands alone
+    // are drawn together, from around what fits the freest hand. Gives the least misfit.
+    private static double Climb(PoseLikelihood likelihood, CameraBelief belief, CameraKind[] kinds, List<(double Log, SeenPose Pose)> drawn)
+    {
+        var centre = belief.Centre;
+        var rung = Math.Min(WidestRung, 0.8 * belief.LogFocalSpread);
+        var within = 0.6 * rung;
+        var around = Math.Sqrt((belief.LogFocalSpread * belief.LogFocalSpread) - (within * within));
+        var reach = (int)Math.Ceiling(2.6 * around / rung);
+        var total = Enumerable.Range(-reach, (2 * reach) + 1).Sum(step => Elementary.Exp(-0.5 * Square(step * rung / around)));
+        double[][] spreads = [.. kinds.Select(kind => belief.Spreads(kind)).Select(each => (double[])[each[0], each[1], within, each[3], each[4]])];
+        var freest = spreads.MaxBy(each => each[0])!;
+        List<PoseMode> last = [];
+        var misfit = double.PositiveInfinity;
+        for (var step = -reach; step <= reach; step++)
+        {
+            double[] here = [centre[0], centre[1], centre[2] + (step * rung), centre[3], centre[4]];
+            var modes = PoseSearch.Modes(likelihood, here, freest, last);
+            if (modes.Count == 0) continue;
+            last = modes;
+            misfit = Math.Min(misfit, modes.Min(mode => mode.Misfit + Square(step * rung / around)));
+            var prior = (-0.5 * Square(step * rung / around)) - Elementary.Log(total * OnRung * modes.Count);
+            for (var index = 0; index < OnRung * modes.Count; index++)
+            {
+                // Other points on every rung; pairs that lean opposite ways stay together.
+                var values = modes[index / OnRung].Draw(NormalPoints.All[(((step + reach) * OnRung) + (index % OnRung)) % NormalPoints.Count]);
+                var pose = CameraPose.From(values);
+                var focal = Elementary.Exp(pose.LogFocal);
+                if (focal < CameraBelief.WidestLens) continue;
+                var log = likelihood.Log(pose, focal, out var distance, out var u);
+                if (!double.IsFinite(log)) continue;
+                var believed = 0.0;
+                for (var kind = 0; kind < kinds.Length; kind++) believed += kinds[kind].Weight * Elementary.Exp(LogBelieved(values, here, spreads[kind]));
+                drawn.Add((prior + log + Elementary.Log(Math.Max(1e-300, believed)) - LogAround(values, modes), new(0, pose, focal, distance, u)));
+            }
+        }
+
+        return misfit;
+    }
+
+    private static double LogAround(double[] values, List<PoseMode> modes)
+    {
+        var top = modes.Max(mode => mode.LogDensity(values));
+        return top + Elementary.Log(modes.Sum(mode => Elementary.Exp(Math.Max(-700, mode.LogDensity(values) - top))) / modes.Count);
+    }
+
+    private static double Square(double x) => x * x;
 
     private static double LogDrawn(double[] values, double believed, List<PoseMode> modes)
     {

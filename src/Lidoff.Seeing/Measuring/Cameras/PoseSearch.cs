@@ -11,18 +11,22 @@ internal static class PoseSearch
     private static readonly double[] Steps = [1e-5, 1e-5, 1e-4, 1e-6, 1e-6];
 
     /// <summary>The best poses with the Cholesky factor of the information there, and the misfit, priors included.</summary>
-    public static List<PoseMode> Modes(PoseLikelihood likelihood, double[] centre, double[] spreads)
+    /// <param name="likelihood">What was seen.</param>
+    /// <param name="centre">Middle of what is believed.</param>
+    /// <param name="spreads">Its standard deviations.</param>
+    /// <param name="from">Poses to start from instead of the usual ones; empty for those.</param>
+    public static List<PoseMode> Modes(PoseLikelihood likelihood, double[] centre, double[] spreads, IReadOnlyList<PoseMode> from)
     {
         var modes = new List<PoseMode>();
-        foreach (var (right, down) in Starts(spreads[0]))
+        foreach (var start in from.Count > 0 ? from.Select(mode => At(mode.Centre[0], mode.Centre[1], mode.Centre[3], mode.Centre[4])) : Starts(spreads[0]).Select(slant => At(slant.Right, slant.Down, centre[3], centre[4])))
         {
-            var start = (double[])centre.Clone();
-            (start[0], start[1]) = (right, down);
             if (Descend(likelihood, start, centre, spreads) is not { } mode) continue;
             if (!modes.Any(known => known.Apart(mode.Centre) < SameMode)) modes.Add(mode);
         }
 
         return modes;
+
+        double[] At(double right, double down, double bend, double aspect) => [right, down, centre[2], bend, aspect];
     }
 
     private static IEnumerable<(double Right, double Down)> Starts(double slant)
