@@ -4,7 +4,8 @@
 import { el, measure, bar, landmark, target, labels } from './picture-marks.js';
 import { Tiles } from './picture-tiles.js';
 
-const NEAR = 16, STEP = 8;
+// Px of the screen: how near a press is meant for a handle, a step of the crosshair, the narrowest line that can be typed on.
+const NEAR = 16, STEP = 8, NARROWEST = 240;
 
 /** Opens a picture in `stage`. `page` hears Points(tool, numbers), Moved(id, x, y), Picked(id), Viewed(x, y, width). */
 export function open(stage, page, options) {
@@ -92,6 +93,8 @@ class Viewer {
     for (const field of this.pin?.querySelectorAll('[data-draft]') ?? []) field.value = '';
     this.clear();
     this.stage.focus({ preventScroll: true });
+    // The next act begins in the picture: it comes back into sight where a line under it, or a long list beside it, led away.
+    this.stage.scrollIntoView({ block: 'nearest' });
   }
 
   clear() { [this.points, this.grabbed, this.early] = [[], null, null]; this.remember(); this.draw(); }
@@ -366,7 +369,7 @@ class Viewer {
   // The line to type on stands beside what was set, never over it; where there is no room for that, and on a narrow window, under the picture.
   placePin() {
     if (!this.pin) return;
-    this.pin.style.left = this.pin.style.top = '';
+    this.pin.style.left = this.pin.style.top = this.pin.style.width = '';
     this.pin.classList.toggle('beside', this.points.length > 0 && this.box.width > 560);
     if (!this.pin.classList.contains('beside')) return;
     const set = this.points.map((p) => this.on(...p));
@@ -374,14 +377,24 @@ class Viewer {
     if (this.tool === 'body' && set.length === 3) set.push([set[0][0] + set[2][0] - set[1][0], set[0][1] + set[2][1] - set[1][1]]);
     const [xs, ys] = [set.map((p) => p[0]), set.map((p) => p[1])];
     const [left, top, right, bottom] = [Math.min(...xs) - 18, Math.min(...ys) - 18, Math.max(...xs) + 18, Math.max(...ys) + 18];
-    const [w, h] = [this.pin.offsetWidth, this.pin.offsetHeight];
     const within = (at, size, most) => Math.max(4, Math.min(most - size - 4, at));
     const [x, y] = this.on(...this.points.at(-1));
-    const place = [
-      [right, within(y + 18, h, this.box.height)], [left - w, within(y + 18, h, this.box.height)],
-      [within(x + 18, w, this.box.width), bottom], [within(x + 18, w, this.box.width), top - h],
-    ].find(([px, py]) => px >= 4 && py >= 4 && px + w <= this.box.width - 4 && py + h <= this.box.height - 4);
-    if (place) [this.pin.style.left, this.pin.style.top] = place.map((at) => `${at}px`);
-    else this.pin.classList.remove('beside');
+    const free = () => {
+      const [w, h] = [this.pin.offsetWidth, this.pin.offsetHeight];
+      return [
+        [right, within(y + 18, h, this.box.height)], [left - w, within(y + 18, h, this.box.height)],
+        [within(x + 18, w, this.box.width), bottom], [within(x + 18, w, this.box.width), top - h],
+      ].find(([px, py]) => px >= 4 && py >= 4 && px + w <= this.box.width - 4 && py + h <= this.box.height - 4);
+    };
+    let place = free();
+    // Narrower beside it rather than under the picture, which makes the page jump.
+    for (const room of [this.box.width - right - 4, left - 4].sort((a, b) => b - a)) {
+      if (place || room < NARROWEST) break;
+      this.pin.style.width = `${Math.min(room, this.pin.offsetWidth)}px`;
+      place = free();
+    }
+    if (place) { [this.pin.style.left, this.pin.style.top] = place.map((at) => `${at}px`); return; }
+    this.pin.style.width = '';
+    this.pin.classList.remove('beside');
   }
 }

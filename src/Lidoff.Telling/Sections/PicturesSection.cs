@@ -42,6 +42,9 @@ public sealed class PicturesSection : IReportSection
         var pen = new SvgPen(layout.Width, layout.Height)
             .Box(0, 0, layout.Width, layout.Height, "margin")
             .Picture(picture.File, layout.PictureX, layout.PictureY, picture.Width, picture.Height);
+        // Leaders go under everything else: none may strike out the words of a length.
+        foreach (var box in spots.Select(spot => spot.Value.Box).OfType<PixelBox>()) pen.Box(layout.PictureX + box.X, layout.PictureY + box.Y, box.Width, box.Height, "leader");
+        pen.Labels(layout, size);
         var scales = context.Model.Scale(picture.Sha256).References;
         foreach (var known in scales)
         {
@@ -60,8 +63,6 @@ public sealed class PicturesSection : IReportSection
 
         foreach (var shape in Here(context.View.Live<ClickedShape>(), shape => shape.Picture, picture, context)) Clicked(pen, layout, shape, size, context);
 
-        foreach (var box in spots.Select(spot => spot.Value.Box).OfType<PixelBox>()) pen.Box(layout.PictureX + box.X, layout.PictureY + box.Y, box.Width, box.Height, "leader");
-        pen.Labels(layout, size);
         var scale = DossierPicture.Scale(context.Model, picture.Sha256, new(picture.Width, picture.Height));
         if (scale is not null)
         {

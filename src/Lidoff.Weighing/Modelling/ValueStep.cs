@@ -6,6 +6,7 @@ using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Calculating;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Spreads;
+using Lidoff.Reckoning.Reckon;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
@@ -186,17 +187,24 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, ShapeSte
         if (bound is null) return ModelValue.Lost(key, $"reckoning {designator}", WeighingSentences.NoReckoning(designator));
         if (bound.Result is not { } result) return ModelValue.Lost(key, bound.Faults[0].Say);
         List<string> because = [.. result.Inputs.Select(input => input.Assumed
-            ? $"{input.Input.Key}: {QuantityText.Value(input.Value.Value, input.Input.Unit)} (assumed)"
-            : $"{input.Input.Key}: {input.Given}")];
+            ? $"{Words(input.Input.Key)}: {QuantityText.Value(input.Value.Value, input.Input.Unit)} (assumed)"
+            : $"{Words(input.Input.Key)}: {Given(input)}")];
         if (Shares(result.Value.Shares) is { Length: > 0 } shares) because.Add("Most of the doubt comes from " + shares + ".");
-        because.AddRange(result.Cautions);
+        because.AddRange(result.Cautions.Select(caution => result.Inputs.Aggregate(caution, (said, input) => said.Replace(input.Input.Key, Words(input.Input.Key), StringComparison.Ordinal))));
         var value = result.Value;
         var says = bound.Binding.Says.Length > 0 ? bound.Binding.Says : result.Info.Says;
         return ModelValue.Of(key, says, Uncertain.Normal(value.Value, value.U, key), value.Interval90.Low, value.Interval90.High, result.Info.Unit, bound.Grade, bound.RestsOn, because, result.Info.Source);
     }
 
     private static string Shares(IReadOnlyList<InputShare> shares) => string.Join(", ", shares.Where(share => share.Share >= 0.05)
-        .OrderByDescending(share => share.Share).Take(3).Select(share => string.Create(CultureInfo.InvariantCulture, $"{share.Input} ({share.Share * 100:0} %)")));
+        .OrderByDescending(share => share.Share).Take(3).Select(share => string.Create(CultureInfo.InvariantCulture, $"{Words(share.Input)} ({share.Share * 100:0} %)")));
+
+    // Keys are for machines; people read words.
+    private static string Words(string key) => key.Replace('_', ' ');
+
+    // A bare number was taken in the input's own unit, which its reader does not know.
+    private static string Given(ReckonedInput input) =>
+        input.Input.Unit.Symbol != "1" && input.Given.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '-' or '+' or '±' or ' ' or 'e' or 'E') ? $"{input.Given} {input.Input.Unit.Symbol}" : input.Given;
 
     private static ModelValue Symmetric(string key, string says, double mm, double u, IEnumerable<EntryId> from) =>
         Millimetres(key, says, mm, u, mm - (Ninety * u), mm + (Ninety * u), Grade.E2, from, [QuantityText.Noted(mm, u, "mm") + " as noted"]);

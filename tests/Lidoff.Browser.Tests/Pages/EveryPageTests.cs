@@ -33,6 +33,9 @@ public sealed class EveryPageTests(TheBrowser browser) : BrowserTest(browser)
                 + string.Concat(violation.Nodes.Select(node => "\n  " + node.Html + "\n    " + string.Join("; ", node.Any.Concat(node.All).Concat(node.None).Select(check => check.Message))))));
             var width = await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
             if (width > look.Width) wrongs.Add($"{look}: {width} px wide");
+            // Nor does a table or a drawing within it; the two sides of a board are pictures that one moves about in.
+            wrongs.AddRange((await window.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('main .scroll')].filter(each => !each.querySelector('svg.book') && each.scrollWidth > each.clientWidth + 1).map(each => `${each.getAttribute('aria-label')}: ${each.scrollWidth} px in ${each.clientWidth}`)"))
+                .Select(inner => look + " scrolls sideways: " + inner));
         }
 
         Assert.True(wrongs.Count == 0, string.Join('\n', wrongs));

@@ -173,9 +173,45 @@ public sealed class SeeWalk(TheBrowser browser) : BrowserTest(browser)
                 || pin.Y >= stage.Y + (y2 * stage.Height) || pin.Y + pin.Height <= stage.Y + (y1 * stage.Height);
             Assert.True(apart, $"the line covers the body from {x1}, {y1} to {x2}, {y2}");
             await window.Page.Keyboard.PressAsync("Escape");
+            await InSight(window);
             await window.Page.Keyboard.PressAsync("Escape");
         }
     }
+
+    [Fact]
+    public async Task A_known_length_across_the_whole_picture_is_typed_beside_it_and_the_page_does_not_jump()
+    {
+        var bench = await Bench();
+        var window = await Open(bench);
+        await Begin(window);
+        await window.Page.Keyboard.PressAsync("s");
+        await Click(window, 0.5, 0.04);
+        await Click(window, 0.5, 0.96);
+        await Assertions.Expect(window.Page.Locator("#scale")).ToBeFocusedAsync();
+        await Assertions.Expect(window.Page.Locator("[data-pin].beside")).ToBeVisibleAsync();
+        Assert.Equal(0, await window.Page.EvaluateAsync<double>("scrollY"));
+        await window.Enter("#scale", "26 mm ± 0.05");
+        Assert.Equal(0, await window.Page.EvaluateAsync<double>("scrollY"));
+    }
+
+    [Fact]
+    public async Task The_picture_stays_in_sight_beside_a_long_list_and_comes_back_with_a_tool_on_a_narrow_window()
+    {
+        var demo = await Browser.Demo;
+        var picture = demo.Stored("demo", session => session.View.Live<Lidoff.Evidence.Entries.FileAdded>().First(file => file.Value.Name == "brindle-main-top.png").Value.Sha256);
+        foreach (var look in new[] { Look.Wide, Look.Narrow })
+        {
+            var window = await Open(demo, look);
+            await window.Go("/dossiers/demo/see/" + picture);
+            await Assertions.Expect(window.Page.Locator("#stage canvas")).ToBeVisibleAsync();
+            await window.Page.EvaluateAsync("() => scrollTo(0, 900)");
+            if (look.Width < 600) await window.Page.Keyboard.PressAsync("l");
+            await InSight(window);
+        }
+    }
+
+    private static Task InSight(Window window) => Patience.Until("the picture is in sight", () =>
+        window.Page.EvaluateAsync<bool>("() => { const box = document.getElementById('stage').getBoundingClientRect(); return box.top >= 0 && box.bottom <= innerHeight; }"));
 
     [Fact]
     public async Task Leaders_run_beside_the_words_of_labels_and_not_through_them()

@@ -11,9 +11,9 @@ using Lidoff.Weighing.Questions;
 
 namespace Lidoff.Bench.Rooms.Reckon;
 
-/// <summary>What the room Reckon shows: bound numbers, then measured lengths, each with its doubt.</summary>
+/// <summary>What the room Reckon shows: bound numbers, then what was measured, each with its doubt.</summary>
 /// <param name="Numbers">In natural order.</param>
-/// <param name="Lengths">In natural order.</param>
+/// <param name="Lengths">And whatever else was measured in pictures, in natural order.</param>
 /// <param name="References">What inputs may be bound to.</param>
 /// <param name="Free">The first designator that neither a number nor a spot bears.</param>
 /// <param name="Questions">The questions on the board, which a number may answer.</param>
@@ -49,8 +49,9 @@ public sealed record ReckonView(ValueList<NumberRow> Numbers, ValueList<NumberRo
     public static ValueList<ShareRow> Shares(ReckonResult? result) =>
         [.. (result?.Value.Shares ?? []).Where(share => share.Share >= Notable).OrderByDescending(share => share.Share).ThenBy(share => share.Input, StringComparer.Ordinal).Select(share => new ShareRow(share.Input, share.Share))];
 
+    // What was clicked as a shape was measured as well as what was clicked as a length.
     private static IEnumerable<NumberRow> Measured(OpenDossier dossier) => dossier.Session.View.Live<LengthSighting>()
-        .Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance)
+        .Select(length => $"length:{length.Value.Spot}:{length.Value.What}").Concat(dossier.Session.View.Live<ClickedShape>().Select(shape => ShapeReference.Of(shape.Value))).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance)
         .Select(reference => dossier.Model.Value(reference)).Select(value => Row("", value.Reference, value.Says, value, "", null));
 
     private static NumberRow Row(string designator, string reference, string says, ModelValue value, string calculation, ReckonResult? counted) => new(

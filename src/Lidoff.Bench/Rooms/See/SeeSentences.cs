@@ -63,7 +63,7 @@ public static class SeeSentences
     public const string BodyOn = "Now the next corner.";
 
     /// <summary>Under the field of a body.</summary>
-    public const string BodyHint = "U1; behind a comma: height 0.85 mm of what you clicked above the board.";
+    public const string BodyHint = "U1, or Enter alone for the one shown in grey; behind a comma: height 0.85 mm of what you clicked above the board.";
 
     /// <summary>Moving.</summary>
     public const string MoveNext = "Drag a point or an end to its place; by keyboard: Enter on it, then Enter where it belongs.";
@@ -119,6 +119,9 @@ public static class SeeSentences
 
     /// <summary>The same, of one that stands already.</summary>
     public static string MomentAt(double second) => string.Create(CultureInfo.InvariantCulture, $"the moment at {second:0.0} s");
+
+    /// <summary>Places that make nothing for certain.</summary>
+    public const string ShapeUnsure = "What these places make cannot be told to a tenth of itself: zoom in (+) and click them again, or say it and have the doubt told with it.";
 
     /// <summary>No scale.</summary>
     public const string NoScaleYet = "No scale yet: lengths come out once a known length is set (S).";

@@ -19,7 +19,9 @@ public sealed record TellView(ValueList<ClaimRow> Claims, ValueList<string> Refe
         var written = new Dictionary<EntryId, ClaimWritten>();
         foreach (var claim in view.Live<ClaimWritten>()) written[claim.Id] = claim.Value;
         var claims = dossier.Claims;
-        var references = SpotNames.Of(view).Select(spot => "part:" + spot).Concat(NumberReferences.Of(view).Select(each => each.Reference)).ToList();
+        var references = SpotNames.Of(view).Select(spot => "part:" + spot)
+            // A part that is named has something to say.
+            .OrderBy(part => dossier.Model.Value(part).Missing is null ? 0 : 1).Concat(NumberReferences.Of(view).Select(each => each.Reference)).ToList();
         return new(
             [.. claims.Select(claim => Row(claim, written[claim.Written])).OrderBy(row => row.Stale ? 0 : row.Unfinished ? 1 : 2).ThenBy(row => row.Id, NaturalOrder.Instance)],
             [.. references],

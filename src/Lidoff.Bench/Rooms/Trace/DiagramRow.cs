@@ -13,9 +13,9 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Remarks">What does not fit, in sentences; hostile text.</param>
 public sealed record DiagramRow(string Name, string Title, double Width, double Height, string Body, ValueList<DiagramStep> Steps, string Alternative, ValueList<string> Remarks)
 {
-    // Words are 14 units high; at 0.7 of that they are as small as hints are, and no smaller.
-    private const double Least = 0.7;
+    // The smallest words, those on lines, are 11 units high; at 0.87 of that they are 9.5 px, which can still be read.
+    private const double Least = 0.87;
 
-    /// <summary>The class that says from which width on the drawing can be read, in steps of 100 px from 300 to 1700, which stands for all that are wider.</summary>
-    public string FromWidth => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"from-{Math.Clamp(Math.Ceiling(Width * Least / 100) * 100, 300, 1700):0}");
+    /// <summary>The class that says from which width on the drawing can be read, in steps of 50 px from 300 to 1700, which stands for all that are wider.</summary>
+    public string FromWidth => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"from-{Math.Clamp(Math.Ceiling(Width * Least / 50) * 50, 300, 1700):0}");
 }

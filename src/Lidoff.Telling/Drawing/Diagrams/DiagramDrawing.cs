@@ -58,13 +58,13 @@ public static class DiagramDrawing
     private static void Box(SvgPen pen, PlacedBox box)
     {
         pen.Box(box.X, box.Y, box.Width, box.Height, box.Box.Style);
-        var words = LayeredLayout.WordsOf(box.Box);
-        for (var i = 0; i < words.Count; i++) pen.Words(box.X + LayeredLayout.Inset, box.Y + LayeredLayout.Baseline(i), words[i], LayeredLayout.WordSize, i == 0 ? "diagram-name" : "diagram-words");
+        for (var i = 0; i < box.Lines.Count; i++) pen.Words(box.X + LayeredLayout.Inset, box.Y + LayeredLayout.Baseline(i), box.Lines[i], LayeredLayout.WordSize, i == 0 ? "diagram-name" : "diagram-words");
     }
 
     private static void Label(SvgPen pen, PlacedLink link)
     {
-        if (link.Link.Label.Length > 0) pen.Words(link.Corners[0].X + 4, link.Corners[0].Y - 3, LayeredLayout.LabelOf(link.Link), LayeredLayout.LabelSize, "diagram-label");
+        if (link.Link.Label.Length == 0) return;
+        for (var i = 0; i < link.Label.Count; i++) pen.Words(link.Corners[0].X + 4, link.Corners[0].Y + (i == 0 ? -3 : LayeredLayout.LabelSize + 1), link.Label[i], LayeredLayout.LabelSize, "diagram-label");
     }
 
     private static ValueList<string> Words(params string[] lines) => [.. lines.Where(line => line.Length > 0)];

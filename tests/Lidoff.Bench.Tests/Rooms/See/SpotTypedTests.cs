@@ -11,6 +11,8 @@ public sealed class SpotTypedTests
     [InlineData("", "", "U3", "", "", "")]
     [InlineData("radio beside the antenna", "", "U3", "radio beside the antenna", "", "chip")]
     [InlineData("U7 radio beside the antenna", "", "U7", "radio beside the antenna", "", "chip")]
+    [InlineData("shield over the memory", "", "SH1", "shield over the memory", "", "shield")]
+    [InlineData("microphone or sensor", "", "MK1", "microphone or sensor", "", "microphone")]
     [InlineData("u7", "", "U7", "", "", "")]
     [InlineData("J flat cable socket", "", "J1", "flat cable socket", "", "connector")]
     [InlineData("R 10 k pull-up", "", "R2", "10 k pull-up", "", "")]

@@ -44,6 +44,22 @@ public sealed class BookViewTests : IDisposable
         Assert.Equal(top, unknown.Left!.Picture.Sha256);
     }
 
+    [Fact]
+    public async Task Of_two_pictures_one_of_which_says_its_side_the_other_shows_the_other_side()
+    {
+        bench.Set("d", "");
+        async Task<string> Add(string name, int width) => (await bench.Add("d", name, new MemoryStream(GreyPng.Of(width, 50)), "drop", Xunit.TestContext.Current.CancellationToken)).Value.Sha256;
+        var (one, two) = (await Add("one.png", 100), await Add("two.png", 120));
+        Assert.Equal((null, null), Sides());
+        bench.Set("d", "", $$"""{"kind":"picture","file":"{{two}}","side":"bottom"}""");
+        Assert.Equal((one, two), Sides());
+        // Of several without a side nobody knows which.
+        await Add("three.png", 140);
+        Assert.Equal((null, two), Sides());
+
+        (string? Left, string? Right) Sides() => bench.View("d", dossier => BookView.Of(dossier)) is { } book ? (book.Left?.Picture.Sha256, book.Right?.Picture.Sha256) : default;
+    }
+
     // A place 150 px from the left edge of a top of 200 px shows 50 px from the left edge of the bottom: the same distance from the hinge.
     [Fact]
     public async Task Pictures_of_one_board_lie_level_and_on_each_other_as_of_glass()

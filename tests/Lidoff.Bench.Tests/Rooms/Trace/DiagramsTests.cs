@@ -41,9 +41,9 @@ public sealed class DiagramsTests
         Assert.Equal(["BT1", "U4", "U1"], supply.Steps.Select(step => step.Name));
         Assert.Equal([["U4"], ["U1"]], supply.Steps.SelectMany(step => step.Leads).Select(lead => lead.To));
         Assert.Contains("VBAT", supply.Steps[0].Leads[0].Label, StringComparison.Ordinal);
-        // 14 units of height are 10 px at 0.7: smaller is not read at arm's length (common practice, no source).
+        // The smallest words are 11 units high, 9.5 px at 0.87: smaller is not read at arm's length (common practice, no source).
         Assert.Equal("from-300", (supply with { Width = 100 }).FromWidth);
-        Assert.Equal("from-700", (supply with { Width = 1000 }).FromWidth);
+        Assert.Equal("from-900", (supply with { Width = 1000 }).FromWidth);
         Assert.Equal("from-1700", (supply with { Width = 9000 }).FromWidth);
     }
 

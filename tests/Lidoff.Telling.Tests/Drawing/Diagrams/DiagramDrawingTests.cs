@@ -67,6 +67,50 @@ public sealed class DiagramDrawingTests
         iter: 300);
 
     [Fact]
+    public void Words_on_lines_lie_over_no_box_and_over_no_other_words() => Diagrams.Sample(
+        diagram =>
+        {
+            var placed = LayeredLayout.Place(diagram.Boxes, [.. diagram.Links.Select(link => link with { Label = link.Label.Length > 0 ? link.Label + " 3.87 V" : "" })]);
+            var words = placed.Links.DistinctBy(link => (link.Corners[0], link.Link.Label)).SelectMany(link => link.Label.Where(label => label.Length > 0).Select((label, i) => (
+                X: link.Corners[0].X + 4, Y: link.Corners[0].Y + (i == 0 ? -3 - LayeredLayout.LabelSize : 1), Width: WordsWidth.Of(label, LayeredLayout.LabelSize)))).ToList();
+            foreach (var (x, y, width) in words)
+            {
+                Assert.DoesNotContain(placed.Boxes, box => x < box.X + box.Width && box.X < x + width && y < box.Y + box.Height && box.Y < y + LayeredLayout.LabelSize);
+                Assert.Single(words, other => x < other.X + other.Width && other.X < x + width && y < other.Y + LayeredLayout.LabelSize && other.Y < y + LayeredLayout.LabelSize);
+            }
+        },
+        iter: 300);
+
+    // A card at a window of 1440 px is 962 px wide; letters under 9.5 px are hard to read (common practice, no source).
+    [Fact]
+    public void A_long_chain_is_narrowed_until_it_can_be_read_on_a_card_and_no_number_of_a_part_is_cut()
+    {
+        const double Card = 962, Readable = 9.5;
+        string[] parts = ["magnetic charging contact, plus", "BQ24040DSQR", "pouch cell under the main board", "TPS62740DSSR", "nRF52832", "memory for what was heard"];
+        var boxes = parts.Select((part, i) => new DiagramBox($"U{i + 1}", [$"U{i + 1}", part, "what it is there for, in words"], "diagram-box part")).ToList();
+        var links = Enumerable.Range(1, 5).Select(i => new DiagramLink($"U{i}", $"U{i + 1}", "VSYS 4.18 V", "diagram-line supply", true)).ToList();
+        var placed = LayeredLayout.Place(boxes, links);
+        Assert.True(LayeredLayout.LabelSize * Card / placed.Width >= Readable, $"{placed.Width} wide");
+        Assert.All(placed.Boxes, box => Assert.Equal(box.Box.Words[1], string.Join(' ', box.Lines).Substring(3, box.Box.Words[1].Length)));
+        Assert.All(placed.Links, link => Assert.Equal("VSYS 4.18 V", string.Join(' ', link.Label)));
+        // A short one keeps its words on one line.
+        Assert.All(LayeredLayout.Place(boxes[..2], links[..1]).Links, link => Assert.Single(link.Label));
+    }
+
+    [Fact]
+    public void Boxes_that_nothing_joins_stand_in_rows_under_the_others()
+    {
+        var boxes = Enumerable.Range(1, 12).Select(i => new DiagramBox($"U{i}", [$"U{i}", "some part"], "diagram-box part")).ToList();
+        var placed = LayeredLayout.Place(boxes, [new("U1", "U2", "", "diagram-line net", false)]);
+        var (joined, alone) = (placed.Boxes.Where(box => box.Box.Name is "U1" or "U2").ToList(), placed.Boxes.Where(box => box.Box.Name is not ("U1" or "U2")).ToList());
+        Assert.All(alone, box => Assert.True(box.Y > joined.Max(each => each.Y + each.Height)));
+        Assert.Equal(2, alone.Select(box => box.Y).Distinct().Count());
+        Assert.True(placed.Width <= LayeredLayout.Wanted);
+        // In reading order.
+        Assert.Equal(alone.Select(box => box.Box.Name), alone.OrderBy(box => box.Y).ThenBy(box => box.X).Select(box => box.Box.Name));
+    }
+
+    [Fact]
     public void The_order_in_which_boxes_and_lines_come_changes_nothing() => Diagrams.Sample(
         diagram =>
         {
@@ -89,6 +133,8 @@ public sealed class DiagramDrawingTests
     [InlineData("Ω", 1565)]
     [InlineData("µ", 1303)]
     [InlineData("%", 1946)]
+    [InlineData("Q", 1612)]
+    [InlineData("w", 1675)]
     [InlineData("…", 2048)]
     public void Words_are_never_taken_for_narrower_than_a_wide_face_sets_them(string text, int units) => Assert.True(WordsWidth.Of(text, 14) >= 14.0 * units / 2048);
 

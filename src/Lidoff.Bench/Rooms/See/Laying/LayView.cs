@@ -14,7 +14,7 @@ namespace Lidoff.Bench.Rooms.See.Laying;
 /// <param name="Width">Upright width, px; 0 where it cannot be opened.</param>
 /// <param name="Height">Upright height, px.</param>
 /// <param name="Side">The side noted: "top", "bottom"; else empty.</param>
-/// <param name="Others">Other pictures, in natural order.</param>
+/// <param name="Others">Other pictures: whose names begin alike the longest first, since pictures of one board are mostly named alike; then in natural order.</param>
 /// <param name="Proposals">What was found, the last one of each other picture, the newest first.</param>
 public sealed record LayView(string Sha256, string FileName, int Width, int Height, string Side, ValueList<LayRow> Others, ValueList<LayProposal> Proposals)
 {
@@ -31,13 +31,16 @@ public sealed record LayView(string Sha256, string FileName, int Width, int Heig
         bool Fellow(string other) => specimen.Length == 0 || Specimen(dossier, other) is var theirs && (theirs.Length == 0 || theirs == specimen);
         var others = files.Where(file => file.Sha256 != sha256 && Fellow(file.Sha256) && dossier.Picture(file.Sha256, file.Name).Ok)
             .Select(file => new LayRow(file.Sha256, file.Name, SideOf(dossier, file.Sha256), lies && board!.Picture(file.Sha256) is not null))
-            .OrderBy(row => row.Name, NaturalOrder.Instance).ThenBy(row => row.Sha256, StringComparer.Ordinal).ToList();
+            .OrderByDescending(row => Alike(row.Name, here.Name)).ThenBy(row => row.Name, NaturalOrder.Instance).ThenBy(row => row.Sha256, StringComparer.Ordinal).ToList();
         var proposals = view.Live<MatchSighting>().Where(each => each.Value.First == sha256 || each.Value.Second == sha256)
             .GroupBy(each => each.Value.First == sha256 ? each.Value.Second : each.Value.First, StringComparer.Ordinal)
             .Where(group => others.Exists(other => other.Sha256 == group.Key))
             .Select(group => Proposal(dossier, group.Last(), sha256, others.Find(other => other.Sha256 == group.Key)!)).Reverse();
         return new(sha256, here.Name, header.Value.Width, header.Value.Height, SideOf(dossier, sha256), [.. others], [.. proposals]);
     }
+
+    // How many letters two names begin with alike, whatever their case.
+    private static int Alike(string a, string b) => a.Zip(b).TakeWhile(pair => char.ToLowerInvariant(pair.First) == char.ToLowerInvariant(pair.Second)).Count();
 
     private static LayProposal Proposal(OpenDossier dossier, Sighting<MatchSighting> sighting, string sha256, LayRow other)
     {

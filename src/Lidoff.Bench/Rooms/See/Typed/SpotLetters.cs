@@ -9,7 +9,7 @@ internal static class SpotLetters
 {
     // Where a phrase stops saying what a thing is and begins to say where.
     private static readonly HashSet<string> Turns = new(
-        ["beside", "near", "under", "at", "on", "for", "of", "with", "from", "to", "in", "by", "between", "behind", "above", "below", "next", "that", "which", "and"], StringComparer.OrdinalIgnoreCase);
+        ["beside", "near", "under", "at", "on", "for", "of", "with", "from", "to", "in", "by", "between", "behind", "above", "below", "over", "around", "inside", "next", "that", "which", "and", "or"], StringComparer.OrdinalIgnoreCase);
 
     // What people call things, and the class each is offered as. Common words of the trade, no source.
     private static readonly Dictionary<string, string> Habits = new(StringComparer.OrdinalIgnoreCase)

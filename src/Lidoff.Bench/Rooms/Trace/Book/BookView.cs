@@ -55,7 +55,7 @@ public sealed record BookView(
 
     /// <summary>
     /// The book as the dossier stands, with the pictures named by their hashes; null or unknown takes, for each side, the picture in
-    /// which most was pointed at, the last of equals. Pictures that share no board lie side by side whatever <paramref name="way"/> says.
+    /// which most was pointed at, the last of equals; where one side alone is noted, the only picture without a side stands for the other. Pictures that share no board lie side by side whatever <paramref name="way"/> says.
     /// </summary>
     public static BookView Of(OpenDossier dossier, string? left = null, string? right = null, BookWay way = BookWay.Open)
     {
@@ -63,6 +63,8 @@ public sealed record BookView(
         var pictures = PicturesOf(dossier, places);
         var top = pictures.Find(picture => picture.Sha256 == left) ?? Best(pictures, "top");
         var bottom = pictures.Find(picture => picture.Sha256 == right && picture != top) ?? Best(pictures.Where(picture => picture != top), "bottom");
+        // Of two sides one was said: the only picture without one is the other.
+        if (top is null != bottom is null && pictures.FindAll(picture => picture.Side.Length == 0) is [var rest]) (top, bottom) = (top ?? rest, bottom ?? (rest == top ? null : rest));
         var (first, second, laid) = BookBinder.Bind(dossier, top, bottom, way, [.. places.Where(place => place.X is not null).Select(place => (place.Sha256, new PicturePoint(place.X!.Value, place.Y!.Value)))]);
         var points = PointsOf(places, [.. new[] { first, second }.OfType<BookPage>()]);
         var (strings, loose) = StringsOf(dossier, points);

@@ -54,6 +54,8 @@ public sealed class LayPageTests : RoomContext
         On(page, "[data-key=f]", e => e.Click());
         var says = page.WaitForElement("[role=status] .doubt", Patience).TextContent;
         Assert.StartsWith("Not laid: “one.png” and “two.png” do not lie on one board: ", says, StringComparison.Ordinal);
+        // The sentence names a key, and the key leads there.
+        Assert.Equal($"/dossiers/d/see/{one}?tool=landmark", page.Find("[data-key=k]").GetAttribute("href"));
         Assert.Empty(Stored<MatchSighting>());
         Assert.Equal(2, Stored<FileAdded>().Count);
     }
@@ -64,6 +66,16 @@ public sealed class LayPageTests : RoomContext
         Bench.Set("d", "");
         var page = Page(await Add("one.png", GreyPng.Of(40, 30)));
         Assert.Contains(LaySentences.NoOther, page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pictures_whose_names_begin_alike_are_offered_first()
+    {
+        Bench.Set("d", "");
+        foreach (var (name, i) in new[] { "band-lamp.png", "band-main-bottom.png", "band-main-top-2.png", "other.png" }.Select((name, i) => (name, i))) await Add(name, GreyPng.Of(40 + i, 30));
+        var page = Page(await Add("band-main-top.png", GreyPng.Of(60, 30)));
+        Assert.Equal(["band-main-top-2.png", "band-main-bottom.png", "band-lamp.png", "other.png"], page.FindAll(".lay-on option").Select(option => option.TextContent));
+        Assert.Equal("band-main-top-2.png", page.FindAll(".lay-on option").Single(option => option.GetAttribute("value") == page.Find(".lay-on select").GetAttribute("value")).TextContent);
     }
 
     private IRenderedComponent<LayPage> Page(string sha256)
