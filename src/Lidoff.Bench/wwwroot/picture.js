@@ -7,6 +7,9 @@ import { Tiles } from './picture-tiles.js';
 // Px of the screen: how near a press is meant for a handle, a step of the crosshair, the narrowest line that can be typed on.
 const NEAR = 16, STEP = 8, NARROWEST = 240;
 
+// Quarter turns clockwise, of a step from one place to another.
+const turned = (x, y, quarters) => [[x, y], [-y, x], [-x, -y], [y, -x]][quarters & 3];
+
 /** Opens a picture in `stage`. `page` hears Points(tool, numbers), Moved(id, x, y), Picked(id), Viewed(x, y, width). */
 export function open(stage, page, options) {
   // The page may have taken the stage away before this was called: then there is nothing to open.
@@ -28,8 +31,11 @@ class Viewer {
     this.pointers = new Map();
     this.cross = null;
     this.gone = new AbortController();
+    this.quarters = this.keptTurn();
     this.tiles = new Tiles(stage, this, this.gone.signal, () => this.draw());
     const on = (target, name, then, more = {}) => target.addEventListener(name, then, { signal: this.gone.signal, ...more });
+    // Every window of the picture is turned with it, the presenter's too.
+    on(window, 'storage', (e) => { if (e.key === this.turnName()) this.turnTo(this.keptTurn()); });
     if (!this.quiet) {
       on(stage, 'pointerdown', (e) => this.down(e));
       on(stage, 'pointermove', (e) => this.move(e));
@@ -183,10 +189,28 @@ class Viewer {
     if (!this.box) return;
     // Room for the labels at both sides where the window has it.
     const margin = this.box.width > 560 ? 110 : 8;
-    this.least = Math.min((this.box.width - 2 * margin) / this.width, (this.box.height - 16) / this.height);
+    const [wide, high] = this.quarters & 1 ? [this.height, this.width] : [this.width, this.height];
+    this.least = Math.min((this.box.width - 2 * margin) / wide, (this.box.height - 16) / high);
     [this.scale, this.x, this.y, this.touched] = [this.least, this.width / 2, this.height / 2, false];
     this.draw();
     this.tell();
+  }
+
+  // A picture taken upside down is looked at the right way round: the view turns, its pixels and what was noted in them do not.
+  turnName() { return `turn:${this.sha256}`; }
+
+  keptTurn() {
+    try { return Number(localStorage.getItem(this.turnName())) & 3; } catch { return 0; /* refused: it lies as it was taken */ }
+  }
+
+  quarter() {
+    this.turnTo((this.quarters + 1) & 3);
+    try { localStorage.setItem(this.turnName(), this.quarters); } catch { /* refused: as long as the page */ }
+  }
+
+  turnTo(quarters) {
+    this.quarters = quarters;
+    if (this.touched) this.draw(); else this.fit();
   }
 
   larger() { this.zoom(1.5); }
@@ -220,11 +244,18 @@ class Viewer {
     this.telling = setTimeout(() => this.box && this.ask('Viewed', this.x, this.y, this.touched ? this.box.width / this.scale : 0), 200);
   }
 
-  on(x, y) { return [(x - this.x) * this.scale + this.box.width / 2, (y - this.y) * this.scale + this.box.height / 2]; }
+  on(x, y) {
+    const [dx, dy] = turned((x - this.x) * this.scale, (y - this.y) * this.scale, this.quarters);
+    return [dx + this.box.width / 2, dy + this.box.height / 2];
+  }
+
+  // A step on the screen as one of the picture.
+  step(dx, dy) { return turned(dx / this.scale, dy / this.scale, -this.quarters); }
 
   place(e) {
     const box = this.stage.getBoundingClientRect();
-    return [(e.clientX - box.left - box.width / 2) / this.scale + this.x, (e.clientY - box.top - box.height / 2) / this.scale + this.y];
+    const [dx, dy] = this.step(e.clientX - box.left - box.width / 2, e.clientY - box.top - box.height / 2);
+    return [dx + this.x, dy + this.y];
   }
 
   near(x, y, spotsOnly = false) {
@@ -265,8 +296,8 @@ class Viewer {
       this.zoom(gap(e, others[0]) / Math.max(1, gap(before, others[0])), ...this.place(middle));
     }
     const share = 1 / (1 + others.length);
-    this.x -= ((e.clientX - before.clientX) / this.scale) * share;
-    this.y -= ((e.clientY - before.clientY) / this.scale) * share;
+    const [dx, dy] = this.step(e.clientX - before.clientX, e.clientY - before.clientY);
+    [this.x, this.y] = [this.x - dx * share, this.y - dy * share];
     this.touched = true;
     this.draw();
     this.tell();
@@ -293,13 +324,14 @@ class Viewer {
       e.stopPropagation();
       return;
     }
-    const step = (e.shiftKey ? 1 : STEP) / this.scale;
-    const go = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[e.key];
+    const far = e.shiftKey ? 1 : STEP;
+    const go = { ArrowLeft: [-far, 0], ArrowRight: [far, 0], ArrowUp: [0, -far], ArrowDown: [0, far] }[e.key];
     if (go) {
       // From here the crosshair stands for the pointer, until the mouse moves again.
       this.over = null;
       this.cross ??= [Math.min(this.width, Math.max(0, this.x)), Math.min(this.height, Math.max(0, this.y))];
-      this.cross = [Math.min(this.width, Math.max(0, this.cross[0] + go[0] * step)), Math.min(this.height, Math.max(0, this.cross[1] + go[1] * step))];
+      const [dx, dy] = this.step(...go);
+      this.cross = [Math.min(this.width, Math.max(0, this.cross[0] + dx)), Math.min(this.height, Math.max(0, this.cross[1] + dy))];
       this.follow();
     } else if (e.key === 'Enter' || e.key === ' ') {
       this.cross ??= [this.x, this.y];
@@ -319,7 +351,8 @@ class Viewer {
     const edge = 24;
     const beyond = (at, size) => Math.min(0, at - edge) || Math.max(0, at - (size - edge));
     const [dx, dy] = [beyond(cx, this.box.width), beyond(cy, this.box.height)];
-    if (dx || dy) { this.x += dx / this.scale; this.y += dy / this.scale; this.touched = true; this.tell(); }
+    const [px, py] = this.step(dx, dy);
+    if (dx || dy) { this.x += px; this.y += py; this.touched = true; this.tell(); }
     clearTimeout(this.saying);
     this.saying = setTimeout(() => {
       if (!this.cross || !this.said) return;
@@ -340,7 +373,13 @@ class Viewer {
     g.setTransform(1, 0, 0, 1, 0, 0);
     g.clearRect(0, 0, this.canvas.width, this.canvas.height);
     g.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
-    this.tiles.paint(g, this);
+    // The tiles know of no turn: they are laid out flat, and the pen is turned about the middle.
+    const { x, y, scale, ratio, quarters } = this;
+    const box = quarters & 1 ? { width: this.box.height, height: this.box.width } : this.box;
+    g.translate(this.box.width / 2, this.box.height / 2);
+    g.rotate((quarters * Math.PI) / 2);
+    g.translate(-box.width / 2, -box.height / 2);
+    this.tiles.paint(g, { x, y, scale, ratio, box, on: (px, py) => [(px - x) * scale + box.width / 2, (py - y) * scale + box.height / 2] });
   }
 
   mark() {
@@ -352,7 +391,7 @@ class Viewer {
     }
     for (const m of this.overlay.marks) out.push(...landmark(...this.seen(m.id, m.x, m.y), m.sort, m.name, m.reach * this.scale));
     out.push(...labels(this.box, this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })), this.tall));
-    out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt, this.width * this.scale));
+    out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt, (this.quarters & 1 ? this.height : this.width) * this.scale));
     for (let i = 1; i < this.points.length; i += 1) {
       const [a, b] = [this.on(...this.points[i - 1]), this.on(...this.points[i])];
       out.push(...measure(...a, ...b, 'pending', '', true));

@@ -155,6 +155,53 @@ public sealed class SeeWalk(TheBrowser browser) : BrowserTest(browser)
     });
 
     [Fact]
+    public async Task A_turned_view_is_pointed_at_where_it_is_seen_and_stays_turned()
+    {
+        var bench = await Bench("band");
+        var window = await Open(bench);
+        await window.Go("/dossiers/band/see");
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", Files.Of("ruled.png", Files.Ruled));
+        await window.Arrives("/dossiers/band/see/*");
+        var (left, right) = await Squares(window.Page);
+        await Assertions.Expect(window.Page.Locator("#stage")).ToBeVisibleAsync();
+        await window.Page.Keyboard.PressAsync("r");
+        await window.Page.Keyboard.PressAsync("r");
+        // Upside down: the square at the left is seen at the right, as far below the middle as it was above.
+        var box = (await window.Page.Locator("#stage").BoundingBoxAsync())!;
+        var (there, here) = (default((double X, double Y)), default((double X, double Y)));
+        await Patience.Until("the picture is drawn upside down", async () =>
+        {
+            (there, here) = await Squares(window.Page);
+            return Math.Abs(here.X - (box.Width - left.X)) < 2 && Math.Abs(here.Y - (box.Height - left.Y)) < 2 && Math.Abs(there.X - (box.Width - right.X)) < 2;
+        });
+        await window.Page.Keyboard.PressAsync("s");
+        await ClickAt(window, here.X, here.Y);
+        await ClickAt(window, there.X, there.Y);
+        await window.Enter("#scale", "26 mm ± 0.05");
+        await bench.Stored("band", "the scale", session => session.View.Live<ScaleSighting>().Count == 1);
+        await bench.Stored("band", "the place of the left square, not of where it is seen", session =>
+            session.View.Live<ScaleSighting>()[0].Value is { } scale && Math.Abs(scale.Reference.From.X - 100) < 2 && Math.Abs(scale.Reference.To.X - 500) < 2);
+        // A quarter more lies on its side, and the arrows go as the screen does.
+        await window.Page.Keyboard.PressAsync("r");
+        await window.Page.Keyboard.PressAsync("g");
+        await window.Page.Keyboard.PressAsync("ArrowRight");
+        var before = await Cross(window);
+        for (var i = 0; i < 4; i++) await window.Page.Keyboard.PressAsync("ArrowRight");
+        await Patience.Until("the crosshair went right", async () => await Cross(window) is { } now && now.X > before.X + 20 && Math.Abs(now.Y - before.Y) < 1);
+        await Shoot(window, "turned");
+        // It is found as it was left.
+        await window.Page.ReloadAsync();
+        await Patience.Until("the picture lies on its side", async () =>
+            await window.Page.Locator(".stage path.line.scale").First.EvaluateAsync<bool>("e => { const b = e.getBBox(); return b.height > 3 * b.width; }"));
+    }
+
+    private static async Task<(double X, double Y)> Cross(Window window)
+    {
+        var at = await window.Page.Locator(".stage circle.dot.cross").EvaluateAsync<double[]>("e => [e.cx.baseVal.value, e.cy.baseVal.value]");
+        return (at[0], at[1]);
+    }
+
+    [Fact]
     public async Task The_line_to_type_on_does_not_cover_the_body_it_is_about()
     {
         var bench = await Bench();
