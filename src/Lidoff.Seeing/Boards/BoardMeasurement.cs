@@ -72,7 +72,7 @@ public static class BoardMeasurement
         ? [(1, flat, u)]
         :
         [
-            .. CameraDistance.From(null, longSideMm, heightMm).Ladder.Select(rung =>
+            .. CameraDistance.Unknown(longSideMm, heightMm).Ladder.Select(rung =>
             {
                 var shrink = (rung.Mm - heightMm) / rung.Mm;
                 var mean = flat * (power == 2 ? shrink * shrink : shrink);

@@ -29,17 +29,14 @@ internal sealed class CameraDistance
     /// <summary>Distances, mm, with weights that sum to one.</summary>
     public IReadOnlyList<(double Weight, double Mm)> Ladder { get; }
 
-    /// <summary>The belief for a typed distance, or, for null, for a picture that shows <paramref name="longSideMm"/> along its long side.</summary>
-    /// <param name="typedMm">The typed distance, mm, above <paramref name="tallestMm"/>.</param>
+    /// <summary>The belief for a picture whose camera's distance nobody measured.</summary>
     /// <param name="longSideMm">Rough length of the picture's long side on the board, mm.</param>
     /// <param name="tallestMm">Tallest thing measured, mm: the camera is above it.</param>
-    public static CameraDistance From(double? typedMm, double longSideMm, double tallestMm)
+    public static CameraDistance Unknown(double longSideMm, double tallestMm)
     {
-        var spread = typedMm is null ? UnknownSpread : TypedSpread;
-        var median = (typedMm ?? (UnknownInLongSides * longSideMm) + Math.Max(0, tallestMm)) - Math.Max(0, tallestMm);
+        var median = UnknownInLongSides * longSideMm;
         var steps = Enumerable.Range(-12, 25).Select(step => step / 4.0).ToList();
         var total = steps.Sum(NormalDistribution.Density);
-        return new(
-            [.. steps.Select(z => (NormalDistribution.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(spread * z))))]);
+        return new([.. steps.Select(z => (NormalDistribution.Density(z) / total, Math.Max(0, tallestMm) + (median * Elementary.Exp(UnknownSpread * z))))]);
     }
 }
