@@ -9,6 +9,12 @@ namespace Lidoff.Seeing;
 /// <summary>Every sentence of the room See that a person reads.</summary>
 public static class SeeingSentences
 {
+    /// <summary>Doubts of one end alone.</summary>
+    public const string BothEnds = "two numbers, one for each end";
+
+    /// <summary>Where moved ends come from must be told together with what moved them.</summary>
+    public const string ClickedWithEndsBy = "given together with ends_by: where a person clicked, and what moved the ends from there";
+
     /// <summary>Target and references at different heights, the camera's distance unknown.</summary>
     public static string OtherPlane(double stepMm, double shiftMm) =>
         $"This length stands {Mm(Math.Abs(stepMm))} {(stepMm > 0 ? "above" : "below")} what set the scale. How far away the camera was is not known, so a typical distance "

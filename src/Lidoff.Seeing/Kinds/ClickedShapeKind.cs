@@ -38,7 +38,9 @@ public sealed class ClickedShapeKind : EvidenceKind<ClickedShape>
         new("picture", "text", true, "file name, entry id or the first digits of the file's hash"),
         new("points", "points", true, "three places or more, px: on a circle's edge, one on each lead, the corners of an outline in order; of an angle arm, corner, arm"),
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
-        new("click_u_px", "number", false, "standard uncertainty of a click, px (default 1)"),
+        new("click_u_px", "number", false, "standard uncertainty of each place, px (default 1)"),
+        new("ends_by", "text", false, "what moved the places onto an edge (edges 1); missing where they lie as clicked"),
+        new("clicked", "points", false, "where a person clicked, px, where ends_by moved them"),
     ];
 
     /// <summary>What a shape is called where nobody said.</summary>
@@ -55,6 +57,12 @@ public sealed class ClickedShapeKind : EvidenceKind<ClickedShape>
         var points = reader.Points("points", 3, shape == ShapeKind.Angle ? 3 : MostPlaces);
         var height = reader.OptionalNumber("height_mm") ?? 0;
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative) ?? MeasureJob.DefaultClickPx;
-        return reader.Done(() => new ClickedShape(spot, what, shape, picture, [.. points.Select(point => new PicturePoint(point.X, point.Y))], height, click));
+        var by = reader.OptionalText("ends_by", 100) ?? "";
+        var clicked = reader.Points("clicked", 0, MostPlaces);
+        if ((clicked.Count > 0) != (by.Length > 0)) reader.Fail("clicked", SeeingSentences.ClickedWithEndsBy);
+        return reader.Done(() => new ClickedShape(spot, what, shape, picture, [.. points.Select(point => new PicturePoint(point.X, point.Y))], height, click)
+        {
+            EndsBy = by, Clicked = [.. clicked.Select(point => new PicturePoint(point.X, point.Y))],
+        });
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring;
 
@@ -30,6 +31,9 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         new("to", "point", false, "the other end, px"),
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default 1)"),
+        new("ends_u_px", "numbers", false, "standard uncertainty of each end along the length, px, where it is known apart from the click: two numbers"),
+        new("ends_by", "text", false, "what moved the ends onto edges (edges 1); missing where they lie as clicked"),
+        new("clicked", "points", false, "where a person clicked, px, where ends_by moved them: two ends, or three or four corners of a body"),
         new("mm", "number", false, "the value an instrument gave, mm, instead of picture, from and to"),
         new("u_mm", "number", false, "its standard uncertainty, mm (default that of the instrument: calliper 0.015, micrometer 0.003, loupe 0.031, ruler 0.23, tape 0.5)"),
         new("instrument", "text", false, "which instrument"),
@@ -56,6 +60,14 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         var (from, to) = Ends.Read(reader);
         var height = reader.OptionalNumber("height_mm") ?? 0;
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative) ?? MeasureJob.DefaultClickPx;
-        return reader.Done(() => new LengthSighting(spot, what, new(picture, from, to, height, click), null));
+        var ends = reader.Numbers("ends_u_px", 0, 2, NumberRange.NotNegative);
+        if (ends.Count == 1) reader.Fail("ends_u_px", SeeingSentences.BothEnds);
+        var by = reader.OptionalText("ends_by", 100) ?? "";
+        var clicked = reader.Points("clicked", 0, 4);
+        if (clicked.Count == 1 || (clicked.Count > 0) != (by.Length > 0)) reader.Fail("clicked", SeeingSentences.ClickedWithEndsBy);
+        return reader.Done(() => new LengthSighting(spot, what, new(picture, from, to, height, click)
+        {
+            EndsUPx = ends.Count == 2 ? (ends[0], ends[1]) : null, EndsBy = by, Clicked = [.. clicked.Select(point => new PicturePoint(point.X, point.Y))],
+        }, null));
     }
 }

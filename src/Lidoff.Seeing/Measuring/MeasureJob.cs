@@ -31,6 +31,9 @@ public sealed record MeasureJob
     /// <summary>Standard uncertainty of each clicked end along the length, px, zero or more.</summary>
     public double ClickPx { get; init; } = DefaultClickPx;
 
+    /// <summary>True when ends of lengths and circles are to be moved onto the edges near them.</summary>
+    public bool SnapEdges { get; init; }
+
     /// <summary>Distance from the board to the camera's entrance pupil, mm; null when nobody measured it.</summary>
     public double? CameraDistanceMm { get; init; }
 

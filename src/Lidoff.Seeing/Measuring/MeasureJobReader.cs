@@ -15,7 +15,7 @@ namespace Lidoff.Seeing.Measuring;
 /// </summary>
 public static class MeasureJobReader
 {
-    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler", "pattern"];
+    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler", "pattern", "snap_edges"];
     private static readonly string[] PatternKeys = ["pitch_mm", "u_mm", "height_mm"];
     private static readonly string[] RulerKeys = ["from", "to", "tick_mm", "height_mm"];
     private static readonly string[] PointKeys = ["at", "mm", "u_mm"];
@@ -35,6 +35,7 @@ public static class MeasureJobReader
         var image = reader.Text("image");
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative) ?? MeasureJob.DefaultClickPx;
         var camera = reader.OptionalNumber("camera_distance_mm", NumberRange.Positive);
+        var snap = reader.OptionalFlag("snap_edges") ?? false;
         var points = reader.Has("points") ? reader.Inners("points", least: 1, most: KnownPoints.Most).Select(Known).ToList() : [];
         if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
         var rulers = reader.Has("ruler") ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
@@ -57,7 +58,7 @@ public static class MeasureJobReader
 
         return reader.Done(() => new MeasureJob
         {
-            Image = image, References = references, KnownPoints = points, Rulers = rulers, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, UnknownKeys = unknown,
+            Image = image, References = references, KnownPoints = points, Rulers = rulers, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, SnapEdges = snap, UnknownKeys = unknown,
         });
     }
 

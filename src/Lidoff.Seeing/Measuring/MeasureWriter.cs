@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
@@ -9,15 +10,20 @@ namespace Lidoff.Seeing.Measuring;
 public static class MeasureWriter
 {
     /// <summary>Writes the <c>"targets"</c> list into the object that the caller has begun.</summary>
-    public static void Write(Utf8JsonWriter json, IReadOnlyList<MeasuredTarget> targets)
+    /// <param name="json">The writer.</param>
+    /// <param name="targets">What was measured.</param>
+    /// <param name="snapped">What was moved onto edges, one for each target; none where nothing was asked for.</param>
+    public static void Write(Utf8JsonWriter json, IReadOnlyList<MeasuredTarget> targets, IReadOnlyList<SnappedTarget?>? snapped = null)
     {
         json.WriteStartArray("targets");
-        foreach (var target in targets)
+        for (var i = 0; i < targets.Count; i++)
         {
+            var target = targets[i];
             json.WriteStartObject();
             if (target.Shape is { } shape) Shape(json, shape);
             else if (target.Length.TryValue(out var length)) Length(json, length);
             else Faults(json, target.Id, target.Length.Faults);
+            if (target.Ok && snapped is not null && i < snapped.Count && snapped[i] is { } moved) Edges(json, moved);
             json.WriteEndObject();
         }
 
@@ -55,6 +61,40 @@ public static class MeasureWriter
         }
 
         Warnings(json, shape.Warnings);
+    }
+
+    private static void Edges(Utf8JsonWriter json, SnappedTarget moved)
+    {
+        json.WriteStartObject("edges");
+        if (moved.Length is { } length)
+        {
+            End(json, "from", length.From);
+            End(json, "to", length.To);
+        }
+
+        if (moved.Circle is { } circle)
+        {
+            json.WriteBoolean("found", circle.OnEdge);
+            json.WriteNumber("moved_px", Math.Round(circle.ShiftPx, 3));
+            json.WriteNumber("u_px", Math.Round(circle.URadiusPx, 3));
+            if (!circle.OnEdge) json.WriteString("say", circle.Trouble);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void End(Utf8JsonWriter json, string name, FittedEnd end)
+    {
+        json.WriteStartObject(name);
+        json.WriteBoolean("found", end.OnEdge);
+        json.WriteStartArray("at");
+        json.WriteNumberValue(Math.Round(end.Point.X, 3));
+        json.WriteNumberValue(Math.Round(end.Point.Y, 3));
+        json.WriteEndArray();
+        json.WriteNumber("moved_px", Math.Round(end.ShiftPx, 3));
+        json.WriteNumber("u_px", Math.Round(end.UPx, 3));
+        if (!end.OnEdge) json.WriteString("say", end.Trouble);
+        json.WriteEndObject();
     }
 
     private static void Snap(Utf8JsonWriter json, StandardSnap? snap)

@@ -46,7 +46,7 @@ public sealed class ScaledPicture
 
     /// <summary>A length with its doubt, its standard size and its warnings, or the faults of its ends.</summary>
     public Outcome<MeasuredLength> Length(TargetLength target) => JobChecks.Target(target, job, frame).Then<MeasuredLength>(length =>
-        Measure(look is null ? length : length with { ClickPx = look.Click(length.From, length.To, length.ClickPx ?? job.ClickPx) }));
+        Measure(look is null || length.OnEdges ? length : length with { ClickPx = look.Click(length.From, length.To, length.ClickPx ?? job.ClickPx) }));
 
     /// <summary>A circle, pitch, angle or area with its doubt, or the faults of its places.</summary>
     public Outcome<MeasuredShape> Shape(TargetShape target) =>

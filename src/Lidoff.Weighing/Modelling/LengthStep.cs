@@ -76,11 +76,11 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
 
         // Where all it has was carried over from one picture, both are one line of evidence: they share that scale.
         var carried = fit is { Scale.CarriedFrom: { Length: > 0 } one } && reads.Read(pictures, one) is { Found: true } from ? from.Sha256 : "";
-        var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm, clicked.ClickPx);
+        var target = new TargetLength(sighting.Value.What, clicked.From, clicked.To, clicked.HeightMm, clicked.EachPx) { OnEdges = clicked.EndsUPx is not null };
         if (fit is null)
         {
             if (!board!.Laid.ScaleKnown) problems.Add(WeighingSentences.NoBoardScale(picture.Name));
-            else Take(BoardMeasurement.Length(board.Laid, picture.Sha256, target, clicked.ClickPx, size), board.RestsOn, WeighingSentences.ByTheBoard("clicked in " + picture.Name, laid!.Used));
+            else Take(BoardMeasurement.Length(board.Laid, picture.Sha256, target, clicked.EachPx, size), board.RestsOn, WeighingSentences.ByTheBoard("clicked in " + picture.Name, laid!.Used));
             return;
         }
 
@@ -89,8 +89,8 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
             fit.Measuring.Then((ScaledPicture measuring) => measuring.Length(target)),
             [.. scale.References.Select(reference => reference.Id), picture.Added, .. fit.LookedAt is { } look ? new[] { look } : []],
             carried.Length > 0
-                ? string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale carried over from {reads.Read(pictures, carried).Name}")
-                : string.Create(CultureInfo.InvariantCulture, $"clicked in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
+                ? string.Create(CultureInfo.InvariantCulture, $"{Placed(clicked)} in {picture.Name}, scale carried over from {reads.Read(pictures, carried).Name}")
+                : string.Create(CultureInfo.InvariantCulture, $"{Placed(clicked)} in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));
 
         void Take(Outcome<MeasuredLength> measured, ValueList<EntryId> leansOn, string how)
         {
@@ -101,6 +101,8 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
                 fit is not null ? fit.Scale.IsPackageOf(sighting.Value.Spot) : board!.Packages.Contains(sighting.Value.Spot)));
         }
     }
+
+    private static string Placed(PictureLength clicked) => clicked.EndsBy.Length > 0 ? "clicked and moved onto edges" : "clicked";
 
     private static LengthReading Instrument(Sighting<LengthSighting> sighting, InstrumentLength instrument)
     {

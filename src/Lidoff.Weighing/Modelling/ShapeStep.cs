@@ -64,7 +64,7 @@ public sealed class ShapeStep(DossierTables tables, PictureStep pictures, Fitted
             if (!measured.TryValue(out var shape)) problems.AddRange(measured.Faults.Select(fault => fault.Say));
             else readings.Add(new(
                 shape.Value, shape.U, shape.ScaleShare, shape.Low, shape.High, picture.Sha256, picture.Name, sighting.Id, leansOn,
-                how(string.Create(CultureInfo.InvariantCulture, $"{clicked.Points.Count} places clicked in {picture.Name}{(shape.Gaps > 0 ? $", {shape.Gaps} gaps" : "")}")),
+                how(string.Create(CultureInfo.InvariantCulture, $"{clicked.Points.Count} places {(clicked.EndsBy.Length > 0 ? "of an edge" : "clicked")} in {picture.Name}{(shape.Gaps > 0 ? $", {shape.Gaps} gaps" : "")}")),
                 [.. shape.Warnings, .. laid?.Warnings ?? []], shape.Snap, scaleOf, laid is null ? "" : board!.Laid.Pictures[0].Sha256, fit is null, ownPackage));
         }
     }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Targets;
 using Lidoff.Seeing.Pictures;
@@ -46,9 +47,14 @@ public sealed class MeasureCommand : ILidoffCommand
         var patterned = PatternReferences.Add(ruled.Value.Job, ImagePath(job.Image, path, seat), header.Value);
         if (!patterned.Ok) return Refused(seat, patterned.Faults);
         foreach (var says in patterned.Value.Says) seat.Talk.Say(says);
-        var measured = Measurement.Run(patterned.Value.Job, header.Value.Frame, look.Ok ? look.Value : null);
+        var snapped = EdgeSnap.Run(patterned.Value.Job, ImagePath(job.Image, path, seat), header.Value);
+        // A picture that cannot be read to its end has no edges to move to; that it breaks off was said.
+        if (!snapped.Ok && look.Ok) seat.Talk.SayFaults(snapped.Faults);
+        var (asked, edges) = snapped.Ok ? snapped.Value : (patterned.Value.Job, []);
+        foreach (var (target, moved) in asked.Targets.Zip(edges)) foreach (var trouble in moved?.Troubles ?? []) seat.Talk.Say($"{target.Id}: {trouble}");
+        var measured = Measurement.Run(asked, header.Value.Frame, look.Ok ? look.Value : null);
         if (!measured.Ok) return Refused(seat, measured.Faults);
-        if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value));
+        if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value, edges));
         else foreach (var target in measured.Value) Show(target, seat);
         return measured.Value.All(target => target.Ok) ? ExitCodes.Done : ExitCodes.Look;
     }

@@ -27,6 +27,14 @@ public sealed class ClickedShapeKindTests
         Assert.Equal(what, KindLines.Read(new ClickedShapeKind(), $$"""{"spot":"J1","shape":"{{shape}}","picture":"p.png","points":[[1,2],[3,4],[5,6]]}""").What);
 
     [Fact]
+    public void A_circle_that_was_moved_onto_an_edge_keeps_its_clicks()
+    {
+        var read = KindLines.Read(new ClickedShapeKind(), """{"spot":"H1","shape":"circle","picture":"p.png","points":[[1,2],[3,4],[5,6.5]],"ends_by":"edges 1","clicked":[[1,2],[3,4],[5,6]]}""");
+        Assert.Equal(("edges 1", 3), (read.EndsBy, read.Clicked.Count));
+        Assert.Single(KindLines.Say(new ClickedShapeKind(), """{"spot":"H1","shape":"circle","picture":"p.png","points":[[1,2],[3,4],[5,6.5]],"ends_by":"edges 1"}"""));
+    }
+
+    [Fact]
     public void A_bad_line_says_all_that_is_wrong() => Assert.Equal(
         [
             "\"shape\" should be one of circle, pitch, angle, area, but here it is \"star\".",

@@ -153,6 +153,22 @@ public sealed class KindTests
     }
 
     [Fact]
+    public void Ends_moved_onto_edges_say_so_with_their_doubts_and_where_they_were_clicked()
+    {
+        var length = Read(new LengthKind(), """{"spot":"U1","what":"width","picture":"p.png","from":[10.2,5],"to":[29.7,5],"ends_u_px":[0.3,0.4],"ends_by":"edges 1","clicked":[[11,5],[29,5]]}""");
+        Assert.Equal(((0.3, 0.4), "edges 1"), (length.InPicture!.EndsUPx!.Value, length.InPicture.EndsBy));
+        Assert.Equal([new(11, 5), new(29, 5)], length.InPicture.Clicked);
+        Assert.Equal(Math.Sqrt(0.125), length.InPicture.EachPx, 9);
+        Assert.Equal(1, Read(new LengthKind(), """{"spot":"U1","what":"width","picture":"p.png","from":[10.2,5],"to":[29.7,5]}""").InPicture!.EachPx);
+        Assert.Equal(
+            [
+                "\"ends_u_px\" should be two numbers, one for each end.",
+                "\"clicked\" should be given together with ends_by: where a person clicked, and what moved the ends from there.",
+            ],
+            Refused(new LengthKind(), """{"spot":"U1","what":"width","picture":"p.png","from":[10.2,5],"to":[29.7,5],"ends_u_px":[0.3],"clicked":[[11,5],[29,5]]}"""));
+    }
+
+    [Fact]
     public void A_length_comes_from_a_picture_or_an_instrument_never_both()
     {
         Assert.Equal(1.0, Read(new LengthKind(), """{"spot":"U3","what":"width","picture":"p.jpg","from":[1,2],"to":[3,4]}""").InPicture!.ClickPx);

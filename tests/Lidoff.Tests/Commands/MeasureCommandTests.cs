@@ -81,6 +81,35 @@ public sealed class MeasureCommandTests : IDisposable
         Assert.InRange(scene.BoardWidthMm, interval[0].GetDouble(), interval[1].GetDouble());
     }
 
+    [Fact]
+    public async Task Ends_clicked_beside_an_edge_are_moved_onto_it_where_that_was_asked_for_and_an_end_on_nothing_stays_and_is_said()
+    {
+        // The board's own outline: 3 px too far on either side as clicked; and a length that ends on bare table.
+        var scene = Brindle.MainTop();
+        var corners = SceneTruth.Of(scene).Outline;
+        var (left, right) = ((corners[0].X + corners[3].X) / 2, (corners[1].X + corners[2].X) / 2);
+        var y = corners[0].Y + 40;
+        string Job(bool snap) => JsonSerializer.Serialize(new
+        {
+            image = "board.png", click_u_px = 2, snap_edges = snap,
+            reference = new[] { new { from = new[] { corners[3].X, corners[3].Y }, to = new[] { corners[2].X, corners[2].Y }, length_mm = scene.BoardWidthMm } },
+            target = new[] { new { id = "across", from = new[] { left - 3, y }, to = new[] { right + 3, y } }, new { id = "open", from = new[] { left, y }, to = new[] { left - 60, y } } },
+        });
+        var (_, clicked, _) = await Measure(Png(scene), Job(false));
+        var (code, fitted, said) = await Measure(Png(scene), Job(true));
+        Assert.Equal(ExitCodes.Done, code);
+        JsonElement Target(JsonElement? answer, int at) => answer!.Value.GetProperty("targets")[at];
+        Assert.False(Target(clicked, 0).TryGetProperty("edges", out _));
+        Assert.InRange(Target(clicked, 0).GetProperty("value_mm").GetDouble() - scene.BoardWidthMm, 0.1, 0.3);
+        Assert.Equal(scene.BoardWidthMm, Target(fitted, 0).GetProperty("value_mm").GetDouble(), 0.03);
+        Assert.True(Target(fitted, 0).GetProperty("u_mm").GetDouble() < Target(clicked, 0).GetProperty("u_mm").GetDouble());
+        var end = Target(fitted, 0).GetProperty("edges").GetProperty("to");
+        Assert.True(end.GetProperty("found").GetBoolean());
+        Assert.Equal(-3, end.GetProperty("moved_px").GetDouble(), 0.4);
+        Assert.False(Target(fitted, 1).GetProperty("edges").GetProperty("to").GetProperty("found").GetBoolean());
+        Assert.StartsWith("open: The other end stays as clicked: no edge runs along it within 7.0 px.", Assert.Single(said), StringComparison.Ordinal);
+    }
+
     private static IEnumerable<string?> Codes(JsonElement answer) => answer.GetProperty("targets")[0].GetProperty("warnings").EnumerateArray().Select(warning => warning.GetProperty("code").GetString());
 
     private static byte[] Png(Scene scene)

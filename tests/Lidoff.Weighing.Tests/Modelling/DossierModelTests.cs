@@ -28,6 +28,22 @@ public sealed class DossierModelTests
     }
 
     [Fact]
+    public void Each_end_counts_with_its_own_doubt_where_that_is_known()
+    {
+        string Ends(string u) => Width.Replace("\"to\":[700,100]", $"\"to\":[700,100],\"ends_u_px\":{u}", StringComparison.Ordinal);
+        double U(string line)
+        {
+            using var bench = Begun(Scale, line);
+            return bench.Model.Value("length:U1:width").Number!.U * 1e3;
+        }
+
+        // 100 px/mm: ends of 3 and 4 px make 5 px together, 0.05 mm; those of the usual click √2 px. What the scale adds is in all of them.
+        var (none, clicked, wide) = (U(Ends("[0,0]")), U(Width), U(Ends("[3,4]")));
+        Assert.Equal(0.05, Math.Sqrt((wide * wide) - (none * none)), 0.002);
+        Assert.Equal(0.01 * Math.Sqrt(2), Math.Sqrt((clicked * clicked) - (none * none)), 0.002);
+    }
+
+    [Fact]
     public void A_caliper_beside_the_picture_makes_two_lines_and_a_smaller_doubt()
     {
         using var bench = Begun(Scale, Width);

@@ -21,36 +21,42 @@ internal static class EdgeWidth
     /// <param name="end">The end.</param>
     /// <param name="other">The other end, at another place: it gives the direction.</param>
     /// <param name="clickPx">Standard uncertainty of the click, px: the edge lies within three of them.</param>
-    public static double Doubt(GreyPicture grey, PicturePoint end, PicturePoint other, double clickPx)
+    public static double Doubt(GreyPicture grey, PicturePoint end, PicturePoint other, double clickPx) =>
+        Doubt((x, y) => Between(grey, x, y), grey.PxPerPx, end, other, clickPx);
+
+    /// <summary>The same in a field of pixels at full resolution.</summary>
+    public static double Doubt(PixelField field, PicturePoint end, PicturePoint other, double clickPx) => Doubt(field.At, 1, end, other, clickPx);
+
+    private static double Doubt(Func<double, double, float> at, double pxPerPx, PicturePoint end, PicturePoint other, double clickPx)
     {
         var length = end.DistanceTo(other);
         var (dx, dy) = ((other.X - end.X) / length, (other.Y - end.Y) / length);
-        var (x, y) = (end.X / grey.PxPerPx, end.Y / grey.PxPerPx);
+        var (x, y) = (end.X / pxPerPx, end.Y / pxPerPx);
         Span<float> profile = stackalloc float[(2 * Reach) + 1];
         for (var i = -Reach; i <= Reach; i++)
         {
-            for (var j = -Beside; j <= Beside; j++) profile[i + Reach] += Between(grey, x + (i * dx) - (j * dy), y + (i * dy) + (j * dx)) / ((2 * Beside) + 1);
+            for (var j = -Beside; j <= Beside; j++) profile[i + Reach] += at(x + (i * dx) - (j * dy), y + (i * dy) + (j * dx)) / ((2 * Beside) + 1);
         }
 
-        var window = Math.Min(Reach - 2, (int)Math.Ceiling(3 * clickPx / grey.PxPerPx) + 1);
-        var (steepest, at) = (0f, 0);
+        var window = Math.Min(Reach - 2, (int)Math.Ceiling(3 * clickPx / pxPerPx) + 1);
+        var (steepest, middle) = (0f, 0);
         for (var i = Reach - window; i <= Reach + window; i++)
         {
             var slope = Math.Abs(profile[i + 1] - profile[i - 1]) / 2;
-            if (slope > steepest) (steepest, at) = (slope, i);
+            if (slope > steepest) (steepest, middle) = (slope, i);
         }
 
         if (steepest <= 0) return 0;
         // The edge goes on both ways as long as brightness goes the same way.
-        var sign = Math.Sign(profile[at + 1] - profile[at - 1]);
-        var (low, high) = (at, at);
+        var sign = Math.Sign(profile[middle + 1] - profile[middle - 1]);
+        var (low, high) = (middle, middle);
         while (low > 0 && sign * (profile[low] - profile[low - 1]) > 0.1 * steepest) low--;
         while (high < profile.Length - 1 && sign * (profile[high + 1] - profile[high]) > 0.1 * steepest) high++;
         var step = Math.Abs(profile[high] - profile[low]);
         if (step < LeastContrast) return 0;
         var width = Math.Min(MostWidth, step / steepest);
         // Evenly likely over what is more than a sharp edge's width (GUM 4.3.7).
-        return Math.Max(0, width - Sharp) * grey.PxPerPx / Math.Sqrt(12);
+        return Math.Max(0, width - Sharp) * pxPerPx / Math.Sqrt(12);
     }
 
     private static float Between(GreyPicture grey, double x, double y)

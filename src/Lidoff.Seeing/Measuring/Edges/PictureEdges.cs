@@ -118,7 +118,8 @@ public sealed class PictureEdges
         var length = end.DistanceTo(other);
         var track = EdgeTrack.End(end, other, clickPx);
         var found = EdgeSearch.Find(field, track, clickPx, 0.25 * length, name);
-        if (found.Line is not { } line) return new(end, clickPx, 0, found.Trouble);
+        // An end that stays may lie anywhere in the width of what it was clicked on.
+        if (found.Line is not { } line) return new(end, Together(clickPx, EdgeWidth.Doubt(field, end, other, clickPx), 0), 0, found.Trouble);
         var shift = line.At(track, 0);
         return new(track.At(0, shift), Together(line.SpreadAt(track, 0), Math.Sqrt(2) * line.CommonPx, found.OpenPx), shift, "");
     }
