@@ -9,8 +9,8 @@ export const el = (name, attributes = {}, text = '') => {
   return made;
 };
 
-/** A measured line with its end strokes and its words; `worded` are the places of words that stand already. */
-export function measure(x1, y1, x2, y2, sort, words, on, worded = []) {
+/** A measured line with its end strokes and its words; `worded` are the places of words that stand already, `box` what they stay in as long as their line's middle is in it. */
+export function measure(x1, y1, x2, y2, sort, words, on, worded = [], box = null) {
   const long = Math.hypot(x2 - x1, y2 - y1) || 1;
   const [nx, ny] = [(-(y2 - y1) / long) * 6, ((x2 - x1) / long) * 6];
   const d = `M${x1} ${y1}L${x2} ${y2}M${x1 - nx} ${y1 - ny}L${x1 + nx} ${y1 + ny}M${x2 - nx} ${y2 - ny}L${x2 + nx} ${y2 + ny}`;
@@ -18,8 +18,13 @@ export function measure(x1, y1, x2, y2, sort, words, on, worded = []) {
   if (words) {
     // Beside an upright line, above or below a level one, and not over the words of another.
     const anchor = nx > 3 ? 'start' : nx < -3 ? 'end' : 'middle';
-    const [x, wide] = [(x1 + x2) / 2 + nx * 2, words.length * 7];
-    const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
+    const wide = words.length * 7;
+    let x = (x1 + x2) / 2 + nx * 2;
+    let left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
+    if (box && (x1 + x2) / 2 >= 0 && (x1 + x2) / 2 <= box.width) {
+      const kept = Math.max(4, Math.min(box.width - wide - 4, left));
+      [x, left] = [x + kept - left, kept];
+    }
     let y = (y1 + y2) / 2 + ny * 2 + 4;
     while (worded.some(([l, r, at]) => left < r && left + wide > l && Math.abs(y - at) < 15)) y += 15;
     worded.push([left, left + wide, y]);

@@ -387,7 +387,7 @@ class Viewer {
     const worded = [];
     for (const l of this.overlay.lines) {
       const [[x1, y1], [x2, y2]] = [this.seen(`${l.id}:from`, l.x1, l.y1), this.seen(`${l.id}:to`, l.x2, l.y2)];
-      out.push(...measure(x1, y1, x2, y2, l.sort, l.words, l.on, worded));
+      out.push(...measure(x1, y1, x2, y2, l.sort, l.words, l.on, worded, this.box));
     }
     for (const m of this.overlay.marks) out.push(...landmark(...this.seen(m.id, m.x, m.y), m.sort, m.name, m.reach * this.scale));
     out.push(...labels(this.box, this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })), this.tall));

@@ -6,6 +6,9 @@ namespace Lidoff.Bench.Rooms.Reckon;
 /// <summary>What the room Reckon says.</summary>
 public static class ReckonSentences
 {
+    /// <summary>Under a question that is not on the board.</summary>
+    public const string NotAsked = "Not on the board: it heads the number. Asked above (Q), it offers to be tied to it.";
+
     /// <summary>No number yet.</summary>
     public const string NoNumbers = "No number yet. Choose a calculation below and give its inputs: typed, or by reference to what was measured.";
 

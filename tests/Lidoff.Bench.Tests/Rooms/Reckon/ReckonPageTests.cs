@@ -42,7 +42,10 @@ public sealed class ReckonPageTests : RoomContext
         On(page, "#calculation", e => e.Input("divider voltage"));
         On(page, "form:has(#calculation)", e => e.Submit());
         page.WaitForElement("#in-voltage", Patience);
+        On(page, "#bind-says", e => e.Input("What is the tap"));
+        page.WaitForAssertion(() => Assert.Contains(ReckonSentences.NotAsked, page.Markup, StringComparison.Ordinal), Patience);
         On(page, "#bind-says", e => e.Input("what is the tap at?"));
+        page.WaitForAssertion(() => Assert.DoesNotContain(ReckonSentences.NotAsked, page.Markup, StringComparison.Ordinal), Patience);
         On(page, "#in-voltage", e => e.Input("3.3 V"));
         On(page, "#in-upper", e => e.Input("10 kΩ"));
         On(page, "#in-lower", e => e.Input("10 kΩ"));
@@ -52,6 +55,19 @@ public sealed class ReckonPageTests : RoomContext
         await Hand.Undo("d");
         Assert.Empty(Asked().Ties);
         Assert.Empty(Stored<ReckonBinding>());
+    }
+
+    [Fact]
+    public async Task What_was_clicked_as_a_shape_stands_among_what_was_measured()
+    {
+        Bench.Set("d", "D");
+        var sha256 = (await Bench.Add("d", "p.png", new MemoryStream(GreyPng.Of(200, 100)), "drop", Xunit.TestContext.Current.CancellationToken)).Value.Sha256;
+        Bench.Set("d", "D", $$"""{"kind":"scale","picture":"{{sha256}}","from":[0,50],"to":[200,50],"length_mm":20,"u_mm":0.01}""",
+            $$"""{"kind":"shape","spot":"H1","shape":"circle","picture":"{{sha256}}","points":[[90,50],[110,50],[100,60]]}""");
+        var page = Page();
+        // 20 px across at 10 px/mm.
+        page.WaitForAssertion(() => Assert.StartsWith("diameter of H1", page.Find("[aria-label='Table of what was measured'] tbody tr").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Matches(@"^(1\.9|2\.0)", page.Find("td[data-of=Value]").TextContent);
     }
 
     [Fact]

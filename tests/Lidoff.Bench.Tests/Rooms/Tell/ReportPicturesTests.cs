@@ -36,6 +36,17 @@ public sealed class ReportPicturesTests : IDisposable
     }
 
     [Fact]
+    public async Task No_leader_strikes_out_the_words_of_a_length()
+    {
+        var front = await Board();
+        bench.Set("d", "", $$"""{"kind":"spot","spot":"U1","picture":"{{front}}","point":[50,40],"role":"radio"}""", $$"""{"kind":"length","spot":"U1","what":"width","picture":"{{front}}","from":[30,40],"to":[60,40]}""");
+        var figure = Figure(Html(), front);
+        var leader = figure.LastIndexOf("class=\"leader\"", StringComparison.Ordinal);
+        // What is drawn later lies above.
+        Assert.True(leader > 0 && leader < figure.IndexOf("class=\"measured-words\"", StringComparison.Ordinal), "a leader lies over words");
+    }
+
+    [Fact]
     public async Task A_reader_is_told_which_pictures_lie_on_one_board_by_which_landmarks_and_how_well()
     {
         await Board();

@@ -51,6 +51,17 @@ public sealed partial class ReportSectionsTests : IDisposable
         Assert.Contains("85.0 ± 4.0 mA", html, StringComparison.Ordinal);
     }
 
+    // A bare number was taken in the unit of its field, which a reader does not see; keys with strokes under them are for machines.
+    [Fact]
+    public void Inputs_of_a_number_stand_in_words_and_with_their_units()
+    {
+        bench.Set("d", "D", """{"kind":"reckon","reckoning":"R1","calculation":"runtime","inputs":{"capacity":"225 mAh ± 10","sleep_current":"5 ± 1","event_charge":"12","event_rate":"1800"}}""",
+            """{"kind":"claim","claim":"C1","text":"It runs {reckoning:R1}."}""");
+        var html = Plain(Html());
+        foreach (var words in new[] { "capacity: 225 mAh ± 10", "sleep current: 5 ± 1 µA", "event charge: 12 µC", "event rate: 1800 1/h", "reserve: 0 % (assumed)", "sleep current (8" }) Assert.Contains(words, html, StringComparison.Ordinal);
+        Assert.DoesNotContain("self_discharge 0", html, StringComparison.Ordinal);
+    }
+
     // The newest of several currents of one state counts, and a reader must see which: the runtime is reckoned with it.
     [Fact]
     public void Of_two_currents_of_one_state_the_earlier_one_is_marked()

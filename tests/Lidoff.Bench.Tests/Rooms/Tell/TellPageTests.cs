@@ -39,6 +39,14 @@ public sealed class TellPageTests : RoomContext
     }
 
     [Fact]
+    public void Parts_that_have_a_name_are_offered_before_those_that_have_none()
+    {
+        Bench.Set("d", "D", [.. Enumerable.Range(1, 5).Select(i => $$"""{"kind":"spot","spot":"U{{i}}"}"""), """{"kind":"mark","spot":"U4","lines":["N52832","QFAA?0"]}"""]);
+        var page = Page();
+        page.WaitForAssertion(() => Assert.Equal("part:U4", page.FindAll(".chips .chip").Select(chip => chip.TextContent).First(text => text.StartsWith("part:", StringComparison.Ordinal))), Patience);
+    }
+
+    [Fact]
     public void A_lone_brace_is_said_beside_the_line_and_the_line_stays()
     {
         var page = Page();
