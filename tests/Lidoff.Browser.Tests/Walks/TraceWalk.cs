@@ -137,7 +137,7 @@ public sealed class TraceWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Go("/dossiers/demo/trace");
         var left = window.Page.Locator("select[data-draft=book-left]");
         var began = await left.InputValueAsync();
-        var other = await left.Locator("option").EvaluateAllAsync<string>("all => all.find(each => each.textContent.includes('brindle-main-top-blue')).value");
+        var other = await left.Locator("option").EvaluateAllAsync<string>("all => all.find(each => each.textContent.includes('brindle-main-top-tilted')).value");
         Assert.NotEqual(began, other);
         await left.SelectOptionAsync(other);
         await window.Settled();
