@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Bench.Working;
@@ -43,6 +44,21 @@ public sealed class Line
     {
         json.WriteStartArray();
         foreach (var value in values) json.WriteNumberValue(value);
+        json.WriteEndArray();
+    });
+
+    /// <summary>Places in a picture, px; nothing when there are none.</summary>
+    public Line Places(string key, IReadOnlyList<PicturePoint> points) => points.Count == 0 ? this : With(key, json =>
+    {
+        json.WriteStartArray();
+        foreach (var point in points)
+        {
+            json.WriteStartArray();
+            json.WriteNumberValue(point.X);
+            json.WriteNumberValue(point.Y);
+            json.WriteEndArray();
+        }
+
         json.WriteEndArray();
     });
 

@@ -62,6 +62,19 @@ public static class SeeSentences
     /// <summary>Body, on the way.</summary>
     public const string BodyOn = "Now the next corner.";
 
+    /// <summary>While edges are looked for.</summary>
+    public const string EdgesLooking = "Looking for edges …";
+
+    /// <summary>What to do with fitted edges.</summary>
+    public const string EdgesTake = "Enter takes the dashed outline over; your clicks are kept beside it. The key again stays with the clicks.";
+
+    /// <summary>Several ends or sides stayed.</summary>
+    public static string EdgesStayed(int count) => $"{count} of them stay as clicked. Why";
+
+    /// <summary>How far an end or a side was moved.</summary>
+    public static string EdgeMoved(string name, double shiftPx, double uPx) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture, $"{name} {Math.Abs(shiftPx):0.0} ± {uPx:0.0} px {(shiftPx < 0 ? "inwards" : "outwards")}");
+
     /// <summary>Under the field of a body.</summary>
     public const string BodyHint = "U1, or Enter alone for the one shown in grey; behind a comma: height 0.85 mm of what you clicked above the board.";
 

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Lidoff.Seeing.Measuring.Edges;
 
 /// <summary>Sentences about fitted edges.</summary>
-internal static class EdgeSentences
+public static class EdgeSentences
 {
     /// <summary>What a side of a body is called; sides count from the first clicked corner.</summary>
     public static string Side(int side) => side switch { 0 => "the first side", 1 => "the second side", 2 => "the third side", _ => "the fourth side" };

@@ -166,6 +166,39 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
+    public void Edges_near_a_clicked_body_are_drawn_over_it_by_a_key_and_taken_over_by_Enter_with_the_clicks_beside_them()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        var corners = SceneTruth.Of(Brindle.LampTop()).Outline;
+        // Clicked 2 px outside of the board's own outline, whose place is known.
+        PicturePoint[] clicked = [new(corners[0].X - 2, corners[0].Y - 2), new(corners[1].X + 2, corners[1].Y - 2), new(corners[2].X + 2, corners[2].Y + 2)];
+        Put(page, "body", [.. clicked.SelectMany(point => new[] { point.X, point.Y })]);
+        page.WaitForElement("#body", Patience);
+        Assert.Empty(page.FindAll(".edges .n"));
+        On(page, ".edges button", e => e.Click());
+        page.WaitForAssertion(() => Assert.Matches("^the first side (1.[7-9]|2.[0-3]) ± 0.[0-3] px inwards · the second side", page.Find(".edges small[role=status]").TextContent), Patience);
+        Assert.Equal(2, page.FindAll(".edges .n").Count);
+        var drawn = page.FindComponent<PictureStage>().Instance.Overlay.Lines.Where(line => line.Sort == "edge").ToList();
+        Assert.Equal(4, drawn.Count);
+        Assert.InRange(new PicturePoint(drawn[0].X1, drawn[0].Y1).DistanceTo(corners[0]), 0, 0.4);
+        page.Find("#body").Input("B1");
+        On(page, "form:has(#body)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(2, Stored<LengthSighting>().Count), Patience);
+        var stored = Stored<LengthSighting>()[0].InPicture!;
+        Assert.Equal(("edges 1", 3), (stored.EndsBy, stored.Clicked.Count));
+        Assert.Equal(clicked[2], stored.Clicked[2]);
+        Assert.InRange(stored.EndsUPx!.Value.From, 0.03, 0.5);
+        Assert.Equal(Math.Max(corners[0].DistanceTo(corners[1]), corners[1].DistanceTo(corners[2])), stored.From.DistanceTo(stored.To), 0.5);
+        // The next one is looked at without being asked for again, and the key leaves it as clicked.
+        Put(page, "length", 20, 20, 60, 21);
+        page.WaitForElement("#length", Patience);
+        page.WaitForAssertion(() => Assert.Equal("true", page.Find(".edges button").GetAttribute("aria-pressed")), Patience);
+        page.WaitForAssertion(() => Assert.Contains("stays as clicked", page.Find(".edges .doubt").TextContent, StringComparison.Ordinal), Patience);
+        On(page, ".edges button", e => e.Click());
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".edges .doubt")), Patience);
+    }
+
+    [Fact]
     public void A_body_is_two_sides_by_the_names_that_naming_looks_for()
     {
         var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");

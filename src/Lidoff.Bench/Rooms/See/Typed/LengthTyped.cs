@@ -2,6 +2,7 @@ using Lidoff.Bench.Typing;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Edges;
 
 namespace Lidoff.Bench.Rooms.See.Typed;
 
@@ -38,6 +39,21 @@ public sealed record LengthTyped(string Spot, string What, double? HeightMm)
         [
             (this with { What = firstIsLong ? LongSide : ShortSide }).Line(sha256, first, corner, clickPx),
             (this with { What = firstIsLong ? ShortSide : LongSide }).Line(sha256, corner, last, clickPx),
+        ];
+    }
+
+    /// <summary>The line of a length whose ends were moved onto edges.</summary>
+    public Line Line(string sha256, FittedLength fitted, IReadOnlyList<PicturePoint> clicked, double clickPx) =>
+        Line(sha256, fitted.From.Point, fitted.To.Point, clickPx).Set("ends_u_px", [Math.Round(fitted.From.UPx, 3), Math.Round(fitted.To.UPx, 3)]).Set("ends_by", PictureEdges.Program).Places("clicked", clicked);
+
+    /// <summary>Both sides of a body whose outline was moved onto edges, each across its middle.</summary>
+    public IReadOnlyList<Line> Sides(string sha256, FittedBody body, IReadOnlyList<PicturePoint> clicked, double clickPx)
+    {
+        var firstIsLong = body.First.From.Point.DistanceTo(body.First.To.Point) >= body.Second.From.Point.DistanceTo(body.Second.To.Point);
+        return
+        [
+            (this with { What = firstIsLong ? LongSide : ShortSide }).Line(sha256, body.First, clicked, clickPx),
+            (this with { What = firstIsLong ? ShortSide : LongSide }).Line(sha256, body.Second, clicked, clickPx),
         ];
     }
 

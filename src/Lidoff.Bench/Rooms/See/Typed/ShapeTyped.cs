@@ -3,6 +3,7 @@ using Lidoff.Bench.Working;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Bench.Rooms.See.Typed;
@@ -35,21 +36,13 @@ public sealed record ShapeTyped(string Spot, ShapeKind Shape, string What, doubl
     public Line Line(string sha256, IReadOnlyList<PicturePoint> points, double clickPx) =>
         Of(Spot, What, Shape, sha256, points, HeightMm, clickPx);
 
+    /// <summary>The line of a circle that was moved onto an edge.</summary>
+    public Line Line(string sha256, FittedCircle fitted, IReadOnlyList<PicturePoint> clicked) =>
+        Of(Spot, What, Shape, sha256, [.. fitted.Points.Select(point => new PicturePoint(Math.Round(point.X, 3), Math.Round(point.Y, 3)))], HeightMm, Math.Round(fitted.EachPx, 3)).Set("ends_by", PictureEdges.Program).Places("clicked", clicked);
+
     /// <summary>A shape as a line.</summary>
     internal static Line Of(string spot, string what, ShapeKind shape, string picture, IReadOnlyList<PicturePoint> points, double? heightMm, double clickPx) =>
-        Working.Line.Of("shape").Set("spot", spot).Set("what", what).Set("shape", ClickedShapeKind.Shapes.First(each => each.Shape == shape).Word).Set("picture", picture).With("points", json =>
-        {
-            json.WriteStartArray();
-            foreach (var point in points)
-            {
-                json.WriteStartArray();
-                json.WriteNumberValue(point.X);
-                json.WriteNumberValue(point.Y);
-                json.WriteEndArray();
-            }
-
-            json.WriteEndArray();
-        }).Set("height_mm", heightMm).Set("click_u_px", clickPx);
+        Working.Line.Of("shape").Set("spot", spot).Set("what", what).Set("shape", ClickedShapeKind.Shapes.First(each => each.Shape == shape).Word).Set("picture", picture).Places("points", points).Set("height_mm", heightMm).Set("click_u_px", clickPx);
 
     private static ShapeKind? Word(string word) => word.ToLowerInvariant() switch
     {
