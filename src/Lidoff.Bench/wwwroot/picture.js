@@ -88,6 +88,8 @@ class Viewer {
   type() {
     const field = this.pin?.querySelector('input');
     if (!field) return;
+    // In its place first: whoever is led to a line that still stands under the picture has the page scroll there.
+    this.placePin();
     field.focus();
     if (this.early) { field.value = this.early + field.value; field.dispatchEvent(new Event('input', { bubbles: true })); }
     this.early = null;
@@ -407,7 +409,7 @@ class Viewer {
 
   // The line to type on stands beside what was set, never over it; where there is no room for that, and on a narrow window, under the picture.
   placePin() {
-    if (!this.pin) return;
+    if (!this.pin || !this.box) return;
     this.pin.style.left = this.pin.style.top = this.pin.style.width = '';
     this.pin.classList.toggle('beside', this.points.length > 0 && this.box.width > 560);
     if (!this.pin.classList.contains('beside')) return;

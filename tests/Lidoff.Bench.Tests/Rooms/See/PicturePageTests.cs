@@ -123,6 +123,18 @@ public sealed class PicturePageTests : RoomContext
         Assert.Equal(("BT1", "area", 4), (stored.Spot, stored.What, stored.Points.Count));
     }
 
+    // A hand that sets points from afar is off by 8 px where the hole itself is 5 px wide: nothing is known of it, and not for want of a known length.
+    [Fact]
+    public void Places_that_make_nothing_for_certain_say_so_and_do_not_blame_the_scale()
+    {
+        var page = Page(out _, """{"kind":"scale","picture":"SHA","from":[0,0],"to":[100,0],"length_mm":5}""");
+        On(page, "[data-key=n]", e => e.Click());
+        page.WaitForAssertion(() => Assert.Equal("shape", page.FindComponent<PictureStage>().Instance.Tool), Patience);
+        page.InvokeAsync(() => page.FindComponent<PictureStage>().Instance.Points("shape", [20, 20, 25, 20, 22, 23], 8));
+        page.WaitForAssertion(() => Assert.Contains(SeeSentences.ShapeUnsure, page.Markup, StringComparison.Ordinal), Patience);
+        Assert.DoesNotContain(SeeSentences.NoScaleYet, page.Markup, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_scale_a_body_says_that_lengths_come_later()
     {

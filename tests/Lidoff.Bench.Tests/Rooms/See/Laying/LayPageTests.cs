@@ -78,6 +78,26 @@ public sealed class LayPageTests : RoomContext
         Assert.Equal("band-main-top-2.png", page.FindAll(".lay-on option").Single(option => option.GetAttribute("value") == page.Find(".lay-on select").GetAttribute("value")).TextContent);
     }
 
+    [Fact]
+    public async Task The_other_side_of_another_board_is_not_offered_where_the_own_one_lies_on_it_already()
+    {
+        Bench.Set("d", "");
+        var sides = new (string Name, string Side)[] { ("band-main-top.png", "top"), ("band-main-bottom.png", "bottom"), ("band-lamp-bottom.png", "bottom"), ("band-main-top-2.png", "top") };
+        var sha256 = new List<string>();
+        foreach (var (name, side) in sides)
+        {
+            sha256.Add(await Add(name, GreyPng.Of(100 + sha256.Count, 80)));
+            Bench.Set("d", "", $$"""{"kind":"picture","file":"{{sha256[^1]}}","side":"{{side}}","specimen":"A"}""");
+        }
+
+        Assert.Equal(sha256[1], Page(sha256[0]).Find(".lay-on select").GetAttribute("value"));
+        Bench.Set("d", "", [.. new[] { ("H1", 10, 10), ("H2", 90, 12), ("H3", 88, 70), ("H4", 12, 68) }.SelectMany(at => new[] { (sha256[0], at.Item2), (sha256[1], 100 - at.Item2) }
+            .Select(each => $$"""{"kind":"landmark","landmark":"{{at.Item1}}","specimen":"A","picture":"{{each.Item1}}","point":[{{each.Item2}},{{at.Item3}}]}"""))]);
+        var page = Page(sha256[0]);
+        Assert.Contains("band-main-bottom.png, bottom (on one board already)", page.FindAll(".lay-on option").Select(option => option.TextContent));
+        Assert.Equal(sha256[3], page.Find(".lay-on select").GetAttribute("value"));
+    }
+
     private IRenderedComponent<LayPage> Page(string sha256)
     {
         var page = Render<LayPage>(parameters => parameters.Add(each => each.Name, "d").Add(each => each.Sha256, sha256));
