@@ -107,7 +107,7 @@ public sealed class MeasureCommandTests : IDisposable
         Assert.True(end.GetProperty("found").GetBoolean());
         Assert.Equal(-3, end.GetProperty("moved_px").GetDouble(), 0.4);
         Assert.False(Target(fitted, 1).GetProperty("edges").GetProperty("to").GetProperty("found").GetBoolean());
-        Assert.StartsWith("open: The other end stays as clicked: no edge runs along it within 7.0 px.", Assert.Single(said), StringComparison.Ordinal);
+        Assert.StartsWith("open: The other end stays as clicked: no edge runs along it within 4.5 px.", Assert.Single(said), StringComparison.Ordinal);
     }
 
     private static IEnumerable<string?> Codes(JsonElement answer) => answer.GetProperty("targets")[0].GetProperty("warnings").EnumerateArray().Select(warning => warning.GetProperty("code").GetString());

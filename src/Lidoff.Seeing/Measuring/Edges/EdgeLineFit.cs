@@ -24,8 +24,6 @@ internal static class EdgeLineFit
     // Scatter of neighbouring places hangs together over so many pieces at most.
     private const int Lags = 4;
 
-    private const double LeastSupport = 0.3;
-
     /// <summary>Fits it, or null where too few profiles have their step there.</summary>
     /// <param name="field">The picture.</param>
     /// <param name="track">The clicked line.</param>
@@ -91,7 +89,7 @@ internal static class EdgeLineFit
 
         var inliers = weights.Count(weight => weight > 0.1);
         var support = inliers / (double)band.Profiles.Length;
-        if (support < LeastSupport || inliers < n + 2) return null;
+        if (support < track.LeastSupport || inliers < n + 2) return null;
         var rest = Rests(rows, places, coefficients);
         if (Covariance(rows, rest, weights, inliers) is not { } covariance) return null;
         var tone = Median(tones);

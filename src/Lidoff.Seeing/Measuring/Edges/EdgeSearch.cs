@@ -5,12 +5,6 @@ namespace Lidoff.Seeing.Measuring.Edges;
 /// <summary>Looks for the edge that was meant: the candidates of a band, each fitted, weighed by where the click says it is and by how much of it shows.</summary>
 internal static class EdgeSearch
 {
-    // Clicks are off by more than three times their doubt about once in a hundred.
-    private const double Reach = 3;
-
-    // An edge that all profiles show against one that half of them show: odds of e³.
-    private const double PerVote = 6;
-
     // Where the choice between edges leaves more than this of the click's own doubt, the click knows as much.
     private const double MostOpen = 0.6;
 
@@ -30,7 +24,7 @@ internal static class EdgeSearch
     {
         var length = track.To - track.From;
         var piece = Math.Clamp(length / 60, 3, 8);
-        var reach = Math.Min(mostPx, 1 + (Reach * clickPx));
+        var reach = Math.Min(mostPx, track.Reach);
         var band = EdgeBand.Of(field, track, reach + 5, piece, new double[track.Spreads.Length]);
         if (band.Profiles.Length < 4) return new(null, 0, EdgeSentences.TooShort(place));
         var candidates = EdgeCandidates.Find(band, track, reach);
@@ -51,7 +45,7 @@ internal static class EdgeSearch
             if (EdgeLineFit.Of(field, track, candidates[i].Coefficients, piece, inner, outer) is not { } line) continue;
             var lies = track.Round ? line.Coefficients[0] : EdgeCandidates.Dot(line.Coefficients, row);
             if (fitted.Exists(other => Math.Abs(other.At - lies) < Same)) continue;
-            fitted.Add((line, lies, EdgeCandidates.LogPrior(line.Coefficients, track) + (PerVote * candidates[i].Votes)));
+            fitted.Add((line, lies, EdgeCandidates.LogPrior(line.Coefficients, track) + (track.PerVote * candidates[i].Votes)));
         }
 
         fitted.RemoveAll(each => Math.Abs(each.At) > reach + 0.5);

@@ -39,7 +39,7 @@ internal sealed class EdgeTrack
         var length = from.DistanceTo(to);
         // Corners are rounded, and clicked too far along or not far enough.
         var (first, last) = (Math.Min(0.2 * length, 2 + (2 * fromPx) + (0.03 * length)), Math.Min(0.2 * length, 2 + (2 * toPx) + (0.03 * length)));
-        return new(from, Direction(from, to, length), length, true, [fromPx, toPx], first, length - last);
+        return new(from, Direction(from, to, length), length, true, [fromPx, toPx], first, length - last) { Reach = 1 + (3 * Math.Max(fromPx, toPx)) };
     }
 
     /// <summary>A strip beside the end of a length, across its direction: offset (along the length, away from its other end) and turn of the edge.</summary>
@@ -49,15 +49,24 @@ internal sealed class EdgeTrack
         var half = Math.Clamp(0.12 * length, 4, 14);
         var (x, y) = Direction(other, end, length);
         // Lengths are clicked square to edges within 4° or so.
-        return new(end, (-y, x), half, false, [clickPx, 0.07 * half], -half, half);
+        return new(end, (-y, x), half, false, [clickPx, 0.07 * half], -half, half) { LeastSupport = 0.6, PerVote = 3, Reach = 0.5 + (2 * clickPx) };
     }
 
     /// <summary>Around a circle: offset of its radius, and shift of its middle.</summary>
     public static EdgeTrack Circle(PicturePoint middle, double radius, double clickPx, int clicks)
     {
         var spread = clickPx * Math.Sqrt(2.0 / Math.Max(3, clicks));
-        return new(middle, (0, 0), radius, false, [spread, spread, spread], 0, 2 * Math.PI * radius) { Round = true };
+        return new(middle, (0, 0), radius, false, [spread, spread, spread], 0, 2 * Math.PI * radius) { Round = true, Reach = 1 + (3 * clickPx) };
     }
+
+    /// <summary>How far from the click an edge is looked for, px. A short strip sees leads, marks and dirt as well as a body's side does, and no more of the side than of them: it is searched only where most clicks lie.</summary>
+    public double Reach { get; private init; }
+
+    /// <summary>Share of profiles that must have their step on the line. Past a side leads may hide much of it; a strip that half shows something else says nothing.</summary>
+    public double LeastSupport { get; private init; } = 0.3;
+
+    /// <summary>What a line that all profiles show counts against one that none does, as a logarithm of odds.</summary>
+    public double PerVote { get; private init; } = 6;
 
     /// <summary>True for a circle.</summary>
     public bool Round { get; private init; }

@@ -16,14 +16,18 @@ public sealed class SlantedEdgeTests(ITestOutputHelper output)
     public void A_faint_edge_without_a_tone_curve_is_found_to_hundredths_of_a_pixel(double blur, double grain, double most)
     {
         var random = new Random(5);
-        var worst = 0.0;
+        var (worst, stayed) = (0.0, 0);
         for (var i = 0; i < 40; i++)
         {
             var (field, at, turn) = Edge(random, 120, 135, 1, blur, grain, 0);
-            worst = Math.Max(worst, Math.Abs(Error(PictureEdges.Of(field).Length(new(20, 60), new(at.X + BenchScene.Normal(random), 60), 1).To, at, turn)));
+            var end = PictureEdges.Of(field).Length(new(20, 60), new(at.X + BenchScene.Normal(random), 60), 1).To;
+            if (end.OnEdge) worst = Math.Max(worst, Math.Abs(Error(end, at, turn)));
+            else stayed++;
         }
 
         output.WriteLine($"blur {blur}, grain {grain}: worst of 40 {worst:0.000} px");
+        // Two and a half px and more from the click, once in eighty, and turned by more than lengths are clicked.
+        Assert.InRange(stayed, 0, 3);
         Assert.InRange(worst, 0, most);
     }
 
@@ -44,7 +48,7 @@ public sealed class SlantedEdgeTests(ITestOutputHelper output)
             var field = DrawnEdges.Draw(190, 120, (x, _) => g + ((b - g) * (DrawnEdges.Share((x - from.X) / blur) - DrawnEdges.Share((x - to.X) / blur))), random, power, 4 * random.NextDouble(), 75 + random.Next(20));
             var (a, c) = (new PicturePoint(from.X + BenchScene.Normal(random), 60), new PicturePoint(to.X + BenchScene.Normal(random), 60));
             var fit = PictureEdges.Of(field).Length(a, c, 1);
-            Assert.True(fit.From.OnEdge && fit.To.OnEdge, fit.From.Trouble + fit.To.Trouble);
+            if (!fit.From.OnEdge || !fit.To.OnEdge) continue;
             var error = fit.From.Point.DistanceTo(fit.To.Point) - from.DistanceTo(to);
             var u = Math.Sqrt(2) * fit.EachPx;
             if (Math.Abs(error) < Normal90 * u) held++;
@@ -54,8 +58,9 @@ public sealed class SlantedEdgeTests(ITestOutputHelper output)
         }
 
         // Measured: held 1.00, bias 0.01, median error 0.15 px against 0.96 px clicked. More than nine in ten, because a bar has no rim.
-        output.WriteLine($"held {held / (double)bars:0.000}, bias {errors.Average():0.000}, median error {Median(errors.Select(Math.Abs)):0.000}, u {Median(us):0.000}, clicked {Median(clicked):0.00} px");
-        Assert.InRange(held / (double)bars, 0.87, 1);
+        output.WriteLine($"{errors.Count} of {bars} found, held {held / (double)errors.Count:0.000}, bias {errors.Average():0.000}, median error {Median(errors.Select(Math.Abs)):0.000}, u {Median(us):0.000}, clicked {Median(clicked):0.00} px");
+        Assert.InRange(errors.Count, 0.85 * bars, bars);
+        Assert.InRange(held / (double)errors.Count, 0.87, 1);
         Assert.InRange(errors.Average(), -0.08, 0.08);
         Assert.True(Median(errors.Select(Math.Abs)) < 0.3 * Median(clicked));
     }
@@ -69,7 +74,7 @@ public sealed class SlantedEdgeTests(ITestOutputHelper output)
         Assert.False(fit.OnEdge);
         Assert.Equal(new(50.2, 60), fit.From.Point);
         Assert.Equal((0, 1.5), (fit.To.ShiftPx, fit.To.UPx));
-        Assert.Equal("The other end stays as clicked: no edge runs along it within 5.5 px. Click closer to it, or look for light from another side.", fit.To.Trouble);
+        Assert.Equal("The other end stays as clicked: no edge runs along it within 3.5 px. Click closer to it, or look for light from another side.", fit.To.Trouble);
     }
 
     [Fact]
