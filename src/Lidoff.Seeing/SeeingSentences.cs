@@ -122,6 +122,12 @@ public static class SeeingSentences
     /// <summary>No ruler where one was pointed out.</summary>
     public static string NoRuler() => "No evenly spaced lines were found there. Point along a row of at least eight of them, across their middles, and have the picture at hand.";
 
+    /// <summary>A ruler was looked for in the whole picture.</summary>
+    public static string NoRulerFound() => "No ruler was found in the picture: 23 lines or more must show, of which every fifth or tenth, or every eighth and so on, is longer. Point along its lines instead: “ruler”: [{from, to}].";
+
+    /// <summary>Where a ruler that was found lies.</summary>
+    public static string RulerAt(double x1, double y1, double x2, double y2) => string.Create(CultureInfo.InvariantCulture, $"A ruler lies from ({x1:0}, {y1:0}) to ({x2:0}, {y2:0}).");
+
     /// <summary>A ruler whose unit its lines do not tell.</summary>
     public static string RulerUnitOpen(int gaps, double periodPx) =>
         $"The ruler's {gaps + 1} lines lie {Number(periodPx, 2)} px apart, but the longer ones among them do not tell whether that is 1 mm, 0.5 mm or 1/16, 1/32 or 1/64 in. Give tick_mm: 1, 0.5, 1.5875, 0.79375 or 0.396875.";

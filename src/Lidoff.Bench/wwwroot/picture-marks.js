@@ -45,8 +45,12 @@ export function bar(box, px, doubt, wide) {
   return [el('path', { d, class: 'bar under' }), el('path', { d, class: 'bar' }), el('text', { x: x + long / 2, y: y - 12, class: 'words scalebar', 'text-anchor': 'middle' }, words + (doubt ?? ''))];
 }
 
-/** A landmark is a small square on its corner; what was carried over is a dashed ring as wide as its doubt. */
+/** A landmark is a small square on its corner; what was carried over is a dashed ring as wide as its doubt, a place of a target a small cross. */
 export function landmark(x, y, sort, name, reach) {
+  if (sort === 'found') {
+    const d = `M${x - 4} ${y}H${x + 4}M${x} ${y - 4}V${y + 4}`;
+    return [el('path', { d, class: 'under' }), el('path', { d, class: 'line found' })];
+  }
   const r = Math.max(7, reach);
   const made = sort === 'ghost'
     ? [el('circle', { cx: x, cy: y, r, class: 'under' }), el('circle', { cx: x, cy: y, r, class: 'line ghost' })]

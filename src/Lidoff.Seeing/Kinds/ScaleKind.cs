@@ -24,10 +24,10 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
     public override IReadOnlyList<KindKey> Keys { get; } =
     [
         new("picture", "text", true, "file name, entry id or the first digits of the file's hash"),
-        new("from", "point", false, "one end, px from the picture's top left corner; with to and length_mm, or a target instead of the three"),
+        new("from", "point", false, "one end, px from the picture's top left corner; with to and length_mm, or a pattern instead of the three"),
         new("to", "point", false, "the other end"),
         new("length_mm", "number", false, "its length, mm, above zero"),
-        new("target", "object", false, "a checkerboard or dot grid found in the picture: pattern (checker, dots), pitch_mm, u_mm (default 0.4 % of it, as prints are), points [[x, y], …] px, steps [[column, row], …], u_steps of each, bent (default 0), found"),
+        new("pattern", "object", false, "a checkerboard or dot grid found in the picture: kind (checker, dots), pitch_mm, u_mm (default 0.4 % of it, as prints are), points [[x, y], …] px, steps [[column, row], …], u_steps of each, bent (default 0), found"),
         new("u_mm", "number", false, "standard uncertainty of the length, mm (default 0)"),
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("camera_distance_mm", "number", false, "distance from board to camera, mm"),
@@ -41,9 +41,9 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
     {
         var reader = new PayloadReader(payload);
         var picture = reader.Text("picture", 255);
-        var target = reader.Inner("target") is { } inner ? TargetKeys.Read(inner) : null;
-        var targeted = reader.Has("target");
-        if (targeted && (reader.Has("from") || reader.Has("to") || reader.Has("length_mm") || reader.Has("u_mm"))) reader.Fail("target", "alone: its pitch is the known length, so from, to, length_mm and u_mm stay away");
+        var target = reader.Inner("pattern") is { } inner ? TargetKeys.Read(inner) : null;
+        var targeted = reader.Has("pattern");
+        if (targeted && (reader.Has("from") || reader.Has("to") || reader.Has("length_mm") || reader.Has("u_mm"))) reader.Fail("pattern", "alone: its pitch is the known length, so from, to, length_mm and u_mm stay away");
         var (from, to) = targeted ? default : Ends.Read(reader);
         var length = targeted ? 0 : reader.Number("length_mm", NumberRange.Positive);
         var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? 0;

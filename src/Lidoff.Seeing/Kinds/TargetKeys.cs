@@ -15,7 +15,7 @@ public static class TargetKeys
     /// <summary>Reads them; null where something was at fault, which the reader then holds.</summary>
     internal static KnownTarget? Read(PayloadReader reader)
     {
-        var pattern = reader.OneOf("pattern", ("checker", TargetPattern.Checker), ("dots", TargetPattern.Dots));
+        var pattern = reader.OneOf("kind", ("checker", TargetPattern.Checker), ("dots", TargetPattern.Dots));
         var pitch = reader.Number("pitch_mm", NumberRange.Positive);
         var u = reader.OptionalNumber("u_mm", NumberRange.NotNegative) ?? (KnownTarget.PrintedU * pitch);
         var points = reader.Points("points", KnownTarget.LeastTiles, MostTiles);
@@ -44,7 +44,7 @@ public static class TargetKeys
         Guard.NotNull(json);
         Guard.NotNull(target);
         json.WriteStartObject();
-        json.WriteString("pattern", target.Pattern == TargetPattern.Checker ? "checker" : "dots");
+        json.WriteString("kind", target.Pattern == TargetPattern.Checker ? "checker" : "dots");
         json.WriteNumber("pitch_mm", target.PitchMm);
         json.WriteNumber("u_mm", Math.Round(target.PitchUMm, 9));
         Pairs("points", tile => (tile.At.X, tile.At.Y));

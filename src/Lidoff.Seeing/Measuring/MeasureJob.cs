@@ -22,6 +22,9 @@ public sealed record MeasureJob
     /// <summary>Rulers that lie in the picture and are still to be read.</summary>
     public IReadOnlyList<AskedRuler> Rulers { get; init; } = [];
 
+    /// <summary>Whether rulers are to be found in the picture without being pointed at.</summary>
+    public bool FindRulers { get; init; }
+
     /// <summary>A checkerboard or dot grid that lies in the picture and is still to be found; null for none.</summary>
     public AskedPattern? Pattern { get; init; }
 

@@ -38,7 +38,8 @@ public static class MeasureJobReader
         var snap = reader.OptionalFlag("snap_edges") ?? false;
         var points = reader.Has("points") ? reader.Inners("points", least: 1, most: KnownPoints.Most).Select(Known).ToList() : [];
         if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
-        var rulers = reader.Has("ruler") ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
+        var find = reader.Raw("ruler") is { ValueKind: JsonValueKind.String } word && word.ValueEquals("find");
+        var rulers = reader.Has("ruler") && !find ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
         if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
         var pattern = reader.Inner("pattern") is { } asks ? new AskedPattern(asks.OptionalNumber("pitch_mm", NumberRange.Positive), asks.OptionalNumber("u_mm", NumberRange.NotNegative), asks.OptionalNumber("height_mm") ?? 0) : null;
         if (reader.Raw("pattern") is { } grid) Unknown(grid, "pattern.", PatternKeys, unknown);
@@ -58,7 +59,7 @@ public static class MeasureJobReader
 
         return reader.Done(() => new MeasureJob
         {
-            Image = image, References = references, KnownPoints = points, Rulers = rulers, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, SnapEdges = snap, UnknownKeys = unknown,
+            Image = image, References = references, KnownPoints = points, Rulers = rulers, FindRulers = find, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, SnapEdges = snap, UnknownKeys = unknown,
         });
     }
 

@@ -14,6 +14,15 @@ internal static class Files
     /// <summary>600 × 400 px of a board with a square of pure magenta around (100, 200) and one around (500, 200), 8 px wide: 400 px from middle to middle.</summary>
     public static byte[] Ruled { get; } = Png(600, 400, (x, y, grain) => y is >= 196 and < 204 && x is (>= 96 and < 104) or (>= 496 and < 504) ? ((byte)255, (byte)0, (byte)255) : ((byte)(40 + grain), (byte)(90 + grain), (byte)(60 + grain)));
 
+    /// <summary>Eleven by eight squares of 45 px on white, ten by seven corners within.</summary>
+    public static FilePayload Checkerboard { get; } = Of("target.png", Png(600, 450, (x, y, grain) =>
+    {
+        var (i, j) = ((int)Math.Floor((x - 52) / 45.0), (int)Math.Floor((y - 47) / 45.0));
+        var ink = i is >= 0 and < 11 && j is >= 0 and < 8 && (i + j) % 2 == 0;
+        var value = (byte)((ink ? 40 : 200) + grain);
+        return (value, value, value);
+    }));
+
     public static FilePayload Picture(string name = "board.png") => Of(name, Board);
 
     /// <summary>The same, broken off in the middle.</summary>

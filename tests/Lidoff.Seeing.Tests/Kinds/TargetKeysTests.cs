@@ -27,10 +27,10 @@ public sealed class TargetKeysTests
     [Fact]
     public void Its_faults_are_named_together()
     {
-        var faults = Read("""{"picture":"x","length_mm":3,"target":{"pattern":"stripes","pitch_mm":0,"points":[[1,2]],"steps":[[0,0]],"u_steps":[0.1]}}""").Faults.Select(fault => fault.Say).ToList();
-        Assert.Contains(faults, say => say.Contains("target.pattern", StringComparison.Ordinal));
-        Assert.Contains(faults, say => say.Contains("target.pitch_mm", StringComparison.Ordinal));
-        Assert.Contains(faults, say => say.Contains("target.points", StringComparison.Ordinal));
+        var faults = Read("""{"picture":"x","length_mm":3,"pattern":{"kind":"stripes","pitch_mm":0,"points":[[1,2]],"steps":[[0,0]],"u_steps":[0.1]}}""").Faults.Select(fault => fault.Say).ToList();
+        Assert.Contains(faults, say => say.Contains("pattern.kind", StringComparison.Ordinal));
+        Assert.Contains(faults, say => say.Contains("pattern.pitch_mm", StringComparison.Ordinal));
+        Assert.Contains(faults, say => say.Contains("pattern.points", StringComparison.Ordinal));
         Assert.Contains(faults, say => say.Contains("its pitch is the known length", StringComparison.Ordinal));
         var unequal = Read(Written(Target).Replace("[[0,0],", "[[7,7],[0,0],", StringComparison.Ordinal)).Faults.Select(fault => fault.Say);
         Assert.Contains(unequal, say => say.Contains("as many as points", StringComparison.Ordinal));
@@ -50,7 +50,7 @@ public sealed class TargetKeysTests
             json.WriteStartObject();
             json.WriteString("picture", "x");
             json.WriteNumber("height_mm", 1.5);
-            json.WritePropertyName("target");
+            json.WritePropertyName("pattern");
             TargetKeys.Write(json, target);
             json.WriteEndObject();
         }

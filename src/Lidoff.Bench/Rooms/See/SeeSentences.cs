@@ -1,6 +1,8 @@
 using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Rulers;
+using Lidoff.Seeing.Measuring.Targets;
 
 namespace Lidoff.Bench.Rooms.See;
 
@@ -15,6 +17,27 @@ public static class SeeSentences
 
     /// <summary>Under the field of the scale.</summary>
     public const string ScaleHint = "26 mm ± 0.05, then behind commas where it matters: height 1.2 mm above the board, camera 180 mm away, package of U1 for a package you recognised.";
+
+    /// <summary>While a ruler or target is looked for.</summary>
+    public const string Finding = "Looking for a ruler or a target…";
+
+    /// <summary>Under the field of a target's pitch.</summary>
+    public const string PitchHint = "2 mm ± 0.01 from one to the next. Without a doubt it is that of a laser print, 0.4 %; \", glass\" makes it 0.06 %. Behind a comma: height 1.6 mm above the board.";
+
+    /// <summary>Nothing at all.</summary>
+    public const string NoRulerEither = "No ruler was found either: 23 lines or more must show, of which every fifth or tenth, or every eighth and so on, is longer. Where one lies there, click both ends of a length on it (S).";
+
+    /// <summary>A ruler over its picture and beside it.</summary>
+    public static string RulerSays(RulerProposal ruler) => ruler.TickMm is { } tick
+        ? string.Create(CultureInfo.InvariantCulture, $"ruler, {ruler.Gaps} × {tick:0.######} mm")
+        : string.Create(CultureInfo.InvariantCulture, $"ruler, {ruler.Gaps} gaps of {ruler.PeriodPx:0.#} px");
+
+    /// <summary>Under the field of a ruler's unit.</summary>
+    public const string TickHint = "Its longer lines do not tell. Millimetres: 1 mm, half millimetres: 0.5 mm; an inch in 16, 32 or 64: 1.5875, 0.79375, 0.396875 mm.";
+
+    /// <summary>A target beside its picture.</summary>
+    public static string TargetSays(KnownTarget target) =>
+        $"{(target.Pattern == TargetPattern.Checker ? "checkerboard" : "dot grid")}, pitch {Plain.With(target.PitchMm, target.PitchUMm, "mm")}, {Count.Of(target.Found, target.Pattern == TargetPattern.Checker ? "corner" : "dot")}";
 
     /// <summary>Pointing.</summary>
     public const string PointNext = "Click what you want to name. Arrow keys move a crosshair, Enter sets the point.";

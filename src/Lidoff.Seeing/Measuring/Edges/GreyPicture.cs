@@ -34,4 +34,13 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
 
     /// <summary>Brightness at a pixel.</summary>
     public float At(int x, int y) => Values[(y * Width) + x];
+
+    /// <summary>Brightness between pixels; outside, that of the edge. Places count from the outer corner of the first pixel.</summary>
+    public float Between(double x, double y)
+    {
+        var (px, py) = (Math.Clamp(x - 0.5, 0, Width - 1.001), Math.Clamp(y - 0.5, 0, Height - 1.001));
+        var (ix, iy) = ((int)px, (int)py);
+        var (fx, fy) = ((float)(px - ix), (float)(py - iy));
+        return (At(ix, iy) * (1 - fx) * (1 - fy)) + (At(ix + 1, iy) * fx * (1 - fy)) + (At(ix, iy + 1) * (1 - fx) * fy) + (At(ix + 1, iy + 1) * fx * fy);
+    }
 }

@@ -6,7 +6,7 @@ namespace Lidoff.Seeing.Measuring.Rulers;
 public static class RulerReferences
 {
     // Printed and etched rulers: a few hundredths of a millimetre over their length, or a twentieth of a per cent. Common practice, no source.
-    private const double RulerU = 0.0005;
+    internal const double RulerU = 0.0005;
 
     /// <summary>The job with its rulers as references, and a sentence for each that was found; or what is wrong with them.</summary>
     /// <param name="job">The job.</param>
@@ -43,7 +43,21 @@ public static class RulerReferences
             references.Add(new(found.First, found.Last, found.Gaps * tick, RulerU * found.Gaps * tick, ruler.HeightMm, found.EndPx));
         }
 
-        return faults.Count > 0 ? Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed(faults) : (job with { References = references, Rulers = [] }, says);
+        if (job.FindRulers)
+        {
+            var found = look?.Grey is { } picture ? RulerProposals.Of(picture) : [];
+            if (found.Count == 0) faults.Add(new("ruler", "a ruler in the picture", SeeingSentences.NoRulerFound()));
+            // Each that tells its unit counts; where none does, the first is asked about, with the place to point at.
+            foreach (var ruler in found.Where(each => each.TickMm is not null))
+            {
+                says.Add(SeeingSentences.RulerAt(ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y) + " " + SeeingSentences.RulerFound(ruler.Gaps, ruler.TickMm!.Value, ruler.PeriodPx / ruler.TickMm.Value));
+                references.Add(ruler.Reference(ruler.TickMm.Value));
+            }
+
+            if (found.Count > 0 && found.All(each => each.TickMm is null)) faults.Add(new("ruler", "the distance from line to line", SeeingSentences.RulerAt(found[0].First.X, found[0].First.Y, found[0].Last.X, found[0].Last.Y) + " " + SeeingSentences.RulerUnitOpen(found[0].Gaps, found[0].PeriodPx)));
+        }
+
+        return faults.Count > 0 ? Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed(faults) : (job with { References = references, Rulers = [], FindRulers = false }, says);
     }
 
     /// <summary>
@@ -51,7 +65,7 @@ public static class RulerReferences
     /// millimetres stand between. An inch is halved again and again: its longest lines are every sixteenth, thirty-second or sixty-fourth, and
     /// which of them is seen only where the ruler shows lines enough that twice as many would have shown too. Common practice, no source.
     /// </summary>
-    private static double? ByLongLines(FoundRuler found)
+    internal static double? ByLongLines(FoundRuler found)
     {
         var every = found.LongEvery;
         var metric = every.Contains(5) || every.Contains(10);

@@ -22,8 +22,8 @@ internal static class RulerSearch
     private const double NearlyAsGood = 0.75;
     private const double LeastLikeness = 0.3;
 
-    /// <summary>The lines, or null where nothing repeats evenly along the row.</summary>
-    public static FoundRuler? Find(GreyPicture grey, PicturePoint from, PicturePoint to)
+    /// <summary>The lines, or null where nothing repeats evenly along the row, or fewer lines than wanted do; which of them are longer is left open where that is not asked for.</summary>
+    public static FoundRuler? Find(GreyPicture grey, PicturePoint from, PicturePoint to, int least = LeastLines, bool longer = true)
     {
         var (x, y) = (from.X / grey.PxPerPx, from.Y / grey.PxPerPx);
         var length = from.DistanceTo(to) / grey.PxPerPx;
@@ -36,7 +36,7 @@ internal static class RulerSearch
         // Lines are dark on light, or light on dark: whichever is the narrower part.
         if (ink.Count(value => value > 0) < ink.Length / 2.0) ink = [.. ink.Select(value => -value)];
         var lines = Lines(ink, period);
-        if (lines.Count < LeastLines) return null;
+        if (lines.Count < Math.Max(LeastLines, least)) return null;
         var (offset, step, scatter) = Straight(lines);
         if (scatter > 0.12 * period) return null;
         var gaps = lines[^1].Number - lines[0].Number;
@@ -46,7 +46,7 @@ internal static class RulerSearch
         return new(
             new((x + (first * dx)) * grey.PxPerPx, (y + (first * dy)) * grey.PxPerPx),
             new((x + (last * dx)) * grey.PxPerPx, (y + (last * dy)) * grey.PxPerPx),
-            gaps, end, LongEvery(grey, x, y, dx, dy, offset, step, lines, period));
+            gaps, end, longer ? LongEvery(grey, x, y, dx, dy, offset, step, lines, period) : []);
     }
 
     private static float[] Profile(GreyPicture grey, double x, double y, double dx, double dy, int count, double aside)
@@ -54,7 +54,7 @@ internal static class RulerSearch
         var profile = new float[count];
         for (var i = 0; i < count; i++)
         {
-            for (var j = -Across; j <= Across; j++) profile[i] += Between(grey, x + (i * Step * dx) - ((j + aside) * dy), y + (i * Step * dy) + ((j + aside) * dx)) / ((2 * Across) + 1);
+            for (var j = -Across; j <= Across; j++) profile[i] += grey.Between(x + (i * Step * dx) - ((j + aside) * dy), y + (i * Step * dy) + ((j + aside) * dx)) / ((2 * Across) + 1);
         }
 
         return profile;
@@ -197,13 +197,5 @@ internal static class RulerSearch
             foreach (var (number, depth) in sorted) if (group(Of(number, phase)) && place-- == 0) return depth;
             return 0;
         }
-    }
-
-    private static float Between(GreyPicture grey, double x, double y)
-    {
-        var (px, py) = (Math.Clamp(x - 0.5, 0, grey.Width - 1.001), Math.Clamp(y - 0.5, 0, grey.Height - 1.001));
-        var (ix, iy) = ((int)px, (int)py);
-        var (fx, fy) = ((float)(px - ix), (float)(py - iy));
-        return (grey.At(ix, iy) * (1 - fx) * (1 - fy)) + (grey.At(ix + 1, iy) * fx * (1 - fy)) + (grey.At(ix, iy + 1) * (1 - fx) * fy) + (grey.At(ix + 1, iy + 1) * fx * fy);
     }
 }

@@ -61,7 +61,7 @@ public sealed record PictureView(
             header.Ok ? PictureScaleText.Of(dossier, sha256, header.Value.Frame) : "",
             header.Ok ? PictureScaleText.Along(dossier, sha256, header.Value.Frame) : null,
             header.Ok ? DossierPicture.Scale(dossier.Model, sha256, header.Value.Frame) : null,
-            [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm") + (each.Value.Package.Length > 0 ? ", package of " + Shown.Of(each.Value.Package) : "")))],
+            [.. Own(dossier.Model.Scale(sha256)).Select(each => new ScaleRow(each.Id, each.Specimen, each.Value, each.Value.Reference.Target is { } target ? SeeSentences.TargetSays(target) : Plain.With(each.Value.Reference.LengthMm, each.Value.Reference.UMm, "mm") + (each.Value.Package.Length > 0 ? ", package of " + Shown.Of(each.Value.Package) : "")))],
             [.. spots],
             [.. view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && Here(clicked.Picture)).Select(each => new LengthRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],
             [.. view.Live<ClickedShape>().Where(each => Here(each.Value.Picture)).Select(each => new ShapeRow(each.Id, each.Specimen, each.Value, Found(dossier, each)))],

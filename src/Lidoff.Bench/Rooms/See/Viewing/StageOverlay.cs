@@ -17,7 +17,7 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
         withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected))] : [],
-        withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost)] : [],
+        withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost), .. view.Scales.SelectMany(FoundOver.Of)] : [],
         // Who looks on sees no clicked lengths, but should see how large it is.
         withLines ? null : view.Bar?.PxPerMm,
         !withLines && view.Bar is { Doubtful: true } scale ? " " + LabelledSentences.Doubt(scale.RelativeU) : "");
@@ -29,7 +29,8 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     private static StageLine Scale(ScaleRow row)
     {
         var (from, to) = (row.Value.Reference.From, row.Value.Reference.To);
-        return new("scale:" + row.Entry.Hex, from.X, from.Y, to.X, to.Y, "scale", row.Says, false);
+        // A target was found and not clicked: its ends are not for moving.
+        return new((row.Value.Reference.Target is null ? "scale:" : "target:") + row.Entry.Hex, from.X, from.Y, to.X, to.Y, "scale", row.Says, false);
     }
 
     // From place to place, closed where it goes around something; the words stand at the first side.

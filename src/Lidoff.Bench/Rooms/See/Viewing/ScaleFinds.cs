@@ -1,0 +1,34 @@
+using Lidoff.Bench.Working;
+using Lidoff.Evidence.Entries;
+using Lidoff.Seeing.Measuring.Rulers;
+using Lidoff.Seeing.Measuring.Targets;
+
+namespace Lidoff.Bench.Rooms.See.Viewing;
+
+/// <summary>What was found in a picture that can give its scale, as it is shown: nothing of it is stored yet.</summary>
+/// <param name="Sha256">The picture.</param>
+/// <param name="Target">A checkerboard or dot grid that waits for its pitch; null where none can serve.</param>
+/// <param name="Rulers">Rulers that wait to be taken.</param>
+/// <param name="Says">What is said of it.</param>
+/// <param name="Marks">Small crosses over the picture.</param>
+/// <param name="Lines">Rulers over the picture.</param>
+public sealed record ScaleFinds(string Sha256, FoundTarget? Target, ValueList<RulerProposal> Rulers, ValueList<string> Says, ValueList<StageMark> Marks, ValueList<StageLine> Lines)
+{
+    private const int MostRulers = 3;
+
+    /// <summary>From what was found.</summary>
+    public static ScaleFinds Of(FoundScales found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        var target = found.Target.Ok ? found.Target.Value : null;
+        ValueList<RulerProposal> rulers = found.Rulers.Ok ? [.. found.Rulers.Value.Take(MostRulers)] : [];
+        List<string> says = target is not null ? [TargetSentences.Seen(target), TargetSentences.Lens(target)] : [];
+        // A target that was found and cannot serve is worth its sentence; that there is none only where there is no ruler either.
+        if (target is null && (rulers.Count == 0 || found.Target.Faults[0].Say != TargetSentences.None.Say)) says.Add(found.Target.Faults[0].Say);
+        if (!found.Rulers.Ok) says.AddRange(found.Rulers.Faults.Select(fault => fault.Say));
+        else if (rulers.Count == 0 && target is null) says.Add(SeeSentences.NoRulerEither);
+        return new(
+            found.Sha256, target, rulers, [.. says], target is null ? [] : FoundOver.Of(target),
+            [.. rulers.Select((ruler, i) => new StageLine($"found:{i}", ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y, "scale", SeeSentences.RulerSays(ruler), false))]);
+    }
+}

@@ -1,0 +1,261 @@
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers;
+using Lidoff.Seeing.Boards.Finding;
+using Lidoff.Seeing.Measuring.Edges;
+
+namespace Lidoff.Seeing.Measuring.Rulers;
+
+/// <summary>
+/// Finds rulers in a whole picture, at any turn: patches whose brightness changes along one direction alone and repeats along it are strung
+/// to rows; a row is a ruler where its lines are even and every fifth, tenth, eighth … of them is longer, as pins, cloth and teeth are not.
+/// </summary>
+internal static class RulerFinder
+{
+    // A patch, and how far they lie apart, px of what was looked at.
+    private const int Patch = 24;
+    private const int Stride = 12;
+
+    // How far along a patch looks for what repeats, each way.
+    private const double Along = 72;
+    private const double Step = 0.5;
+    private const double LeastPeriod = 3;
+    private const double MostPeriod = 48;
+
+    // Brightness changes along one direction; grain alone makes a quarter.
+    private const double LeastCoherence = 0.45;
+    private const double LeastSlope = 3;
+    private const double LeastLikeness = 0.4;
+
+    // Patches of one row lean alike and repeat alike; slant changes the period along it.
+    private const double MostTurn = 0.06;
+    private const double MostStretch = 0.12;
+
+    // Five lines that are longer, at every fifth: four more among twenty alike would be by chance in a few pictures of pins.
+    private const int LeastLines = 23;
+    private const int LeastLonger = 5;
+
+    // Lines under scratches and numerals; more of them missing is no row of lines.
+    private const double LeastSeen = 0.8;
+    // A ruler is among the longest rows of its picture; cloth has hundreds.
+    private const int MostRows = 10;
+
+    // Rows beside one another that are asked which of their lines are longer.
+    private const int MostRead = 8;
+
+    // Share of the period.
+    private const double MostScatter = 0.04;
+
+    // What repeats beside a row within so many periods is read with it.
+    private const double Beside = 8;
+
+    /// <summary>The rulers, those with the most lines first.</summary>
+    public static List<FoundRuler> Find(GreyPicture grey)
+    {
+        var patches = Patches(grey);
+        var found = new List<FoundRuler>();
+        var used = new bool[patches.Count];
+        for (var tried = 0; tried < MostRows; tried++)
+        {
+            if (Longest(patches, used) is not { Count: > 2 } row) break;
+            Use(patches, used, row);
+            if (Read(grey, [.. row.Select(index => patches[index])]) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
+        }
+
+        return [.. found.OrderByDescending(ruler => ruler.Gaps)];
+    }
+
+    private static void Use(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, List<int> row)
+    {
+        var (x, y, turn, period) = patches[row[row.Count / 2]];
+        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var reach = row.Max(index => Math.Abs(((patches[index].X - x) * dx) + ((patches[index].Y - y) * dy))) + Patch;
+        for (var i = 0; i < patches.Count; i++)
+        {
+            var (px, py) = (patches[i].X - x, patches[i].Y - y);
+            if (Math.Abs((px * -dy) + (py * dx)) < Math.Max(Patch, Beside * period) && Math.Abs((px * dx) + (py * dy)) <= reach) used[i] = true;
+        }
+
+        foreach (var index in row) used[index] = true;
+    }
+
+    private static List<(double X, double Y, double Turn, double Period)> Patches(GreyPicture grey)
+    {
+        var patches = new List<(double X, double Y, double Turn, double Period)>();
+        // Thin lines between the pixels' own directions would lean a degree or two towards these.
+        var (soft, width) = (new SmoothLevel(grey.Width, grey.Height, grey.Values, 1).Blurred(0.8).Values, grey.Width);
+        for (var top = 2; top + Patch < grey.Height - 2; top += Stride)
+        {
+            for (var left = 2; left + Patch < grey.Width - 2; left += Stride)
+            {
+                var (xx, xy, yy) = (0.0, 0.0, 0.0);
+                for (var y = top; y < top + Patch; y++)
+                {
+                    for (var x = left; x < left + Patch; x++)
+                    {
+                        var (gx, gy) = (Slope(soft, (y * width) + x, 1, width), Slope(soft, (y * width) + x, width, 1));
+                        (xx, xy, yy) = (xx + (gx * gx), xy + (gx * gy), yy + (gy * gy));
+                    }
+                }
+
+                var apart = Math.Sqrt(((xx - yy) * (xx - yy)) + (4 * xy * xy));
+                if (apart < LeastCoherence * (xx + yy) || xx + yy < 4 * LeastSlope * LeastSlope * Patch * Patch) continue;
+                var turn = Elementary.Atan2(2 * xy, xx - yy) / 2;
+                var (cx, cy) = (left + (Patch / 2.0), top + (Patch / 2.0));
+                if (Period(grey, cx, cy, turn) is { } period) patches.Add((cx, cy, turn, period));
+            }
+        }
+
+        return patches;
+    }
+
+    // Scharr's weights, 3, 10 and 3, keep the direction of a slope (thesis, Heidelberg 2000).
+    private static double Slope(float[] values, int at, int along, int across) =>
+        ((10 * (values[at + along] - values[at - along])) + (3 * (values[at + along + across] - values[at - along + across] + values[at + along - across] - values[at - along - across]))) / 16;
+
+    /// <summary>What the brightness repeats with along a direction about a place, px; null where it does not.</summary>
+    private static double? Period(GreyPicture grey, double x, double y, double turn)
+    {
+        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        const int count = (int)(2 * Along / Step);
+        Span<double> row = stackalloc double[count];
+        var mean = 0.0;
+        for (var i = 0; i < count; i++)
+        {
+            var along = (i * Step) - Along;
+            for (var aside = -2; aside <= 2; aside++) row[i] += grey.Between(x + (along * dx) - (aside * dy), y + (along * dy) + (aside * dx)) / 5.0;
+            mean += row[i] / count;
+        }
+
+        var power = 0.0;
+        for (var i = 0; i < count; i++) power += (row[i] -= mean) * row[i] / count;
+        if (power < LeastSlope * LeastSlope) return null;
+        const int most = (int)(MostPeriod / Step);
+        Span<double> like = stackalloc double[most + 2];
+        for (var lag = 1; lag < like.Length; lag++)
+        {
+            var sum = 0.0;
+            for (var i = 0; i + lag < count; i++) sum += row[i] * row[i + lag];
+            like[lag] = sum / (count - lag) / power;
+        }
+
+        // The first repeat, once the brightness has changed for good, that is nearly as good as any: twice it repeats as well.
+        var start = 1;
+        while (start < most && like[start] > 0.1) start++;
+        var best = 0.0;
+        for (var lag = start; lag <= most; lag++) best = Math.Max(best, like[lag]);
+        for (var lag = Math.Max(start, (int)(LeastPeriod / Step)); lag <= most; lag++)
+        {
+            if (like[lag] > Math.Max(LeastLikeness, 0.7 * best) && like[lag] >= like[lag - 1] && like[lag] >= like[lag + 1]) return lag * Step;
+        }
+
+        return null;
+    }
+
+    /// <summary>The longest row of patches not yet used: along one patch's own direction, without a gap longer than a few patches.</summary>
+    private static List<int>? Longest(List<(double X, double Y, double Turn, double Period)> patches, bool[] used)
+    {
+        List<int>? best = null;
+        var most = 0.0;
+        var stride = Math.Max(1, patches.Count / 250);
+        for (var start = 0; start < patches.Count; start += stride)
+        {
+            if (used[start]) continue;
+            var (length, row) = Run(patches, used, start, patches[start].Turn);
+            if (length > most) (most, best) = (length, row);
+        }
+
+        if (best is null) return null;
+        // One patch's own direction is a degree or two off, and drifts out of a long row: that of all of them is followed again.
+        for (var again = 0; again < 2; again++)
+        {
+            var first = patches[best[0]].Turn;
+            var (length, row) = Run(patches, used, best[best.Count / 2], first + best.Average(index => Half(patches[index].Turn - first)));
+            if (length >= most) (most, best) = (length, row);
+        }
+
+        return best;
+    }
+
+    /// <summary>The run of patches that goes through one of them in a direction, and how long it is, px.</summary>
+    private static (double Length, List<int> Row) Run(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, int start, double turn)
+    {
+        var (x, y, _, period) = patches[start];
+        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var row = new List<(double At, int Index)>();
+        for (var i = 0; i < patches.Count; i++)
+        {
+            if (used[i] || Math.Abs(patches[i].Period - period) > (MostStretch * period) + Step || Math.Abs(Half(patches[i].Turn - turn)) > MostTurn) continue;
+            var (px, py) = (patches[i].X - x, patches[i].Y - y);
+            if (i == start || Math.Abs((px * -dy) + (py * dx)) < Stride) row.Add(((px * dx) + (py * dy), i));
+        }
+
+        row.Sort();
+        var own = row.FindIndex(each => each.Index == start);
+        if (own < 0) return (0, []);
+        var (from, to) = (own, own);
+        while (from > 0 && row[from].At - row[from - 1].At < 4 * Patch) from--;
+        while (to + 1 < row.Count && row[to + 1].At - row[to].At < 4 * Patch) to++;
+        return (row[to].At - row[from].At, row.GetRange(from, to - from + 1).ConvertAll(each => each.Index));
+    }
+
+    /// <summary>The ruler along a row of patches: read along several lines beside one another, the one with the most lines that still tells longer ones.</summary>
+    private static FoundRuler? Read(GreyPicture grey, List<(double X, double Y, double Turn, double Period)> row)
+    {
+        var (x, y) = (row.Average(each => each.X), row.Average(each => each.Y));
+        var first = row[0].Turn;
+        var turn = first + row.Average(each => Half(each.Turn - first));
+        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var (low, high) = (row.Min(each => ((each.X - x) * dx) + ((each.Y - y) * dy)) - Patch, row.Max(each => ((each.X - x) * dx) + ((each.Y - y) * dy)) + Patch);
+        var period = row.Select(each => each.Period).Order().ElementAt(row.Count / 2);
+        if (high - low < LeastLines * period) return null;
+        var least = (int)Math.Max(LeastLines, LeastSeen * (high - low - (2 * Patch)) / period);
+        var rows = new List<(int Gaps, PicturePoint From, PicturePoint To)>();
+        for (var aside = -2 * Patch; aside <= 2 * Patch; aside += 4)
+        {
+            PicturePoint At(double along) => new((x + (along * dx) - (aside * dy)) * grey.PxPerPx, (y + (along * dy) + (aside * dx)) * grey.PxPerPx);
+            var (from, to) = Within(low, high, along => At(along).X >= 0 && At(along).Y >= 0 && At(along).X <= grey.Width * grey.PxPerPx && At(along).Y <= grey.Height * grey.PxPerPx);
+            if (to - from < LeastLines * LeastPeriod || RulerSearch.Find(grey, At(from), At(to), least, longer: false) is not { } found) continue;
+            if (Math.Abs((found.PeriodPx / grey.PxPerPx) - period) <= 0.2 * period) rows.Add((found.Gaps, At(from), At(to)));
+        }
+
+        // All lines are seen where the shortest are; which are longer costs more and is asked along a few such rows alone.
+        var most = rows.Count == 0 ? 0 : rows.Max(each => each.Gaps);
+        var full = rows.Where(each => each.Gaps >= LeastSeen * most).ToList();
+        foreach (var at in Enumerable.Range(0, MostRead).Select(i => ((2 * i) + 1) * full.Count / (2 * MostRead)).Distinct().Where(at => at < full.Count))
+        {
+            if (RulerSearch.Find(grey, full[at].From, full[at].To, least) is { } found && Even(found, grey.PxPerPx) && IsRuled(found)) return found;
+        }
+
+        return null;
+    }
+
+    private static (double From, double To) Within(double low, double high, Func<double, bool> holds)
+    {
+        while (low < high && !holds(low)) low += 2;
+        while (high > low && !holds(high)) high -= 2;
+        return (low, high);
+    }
+
+    // Scatter of the lines about even steps, from the doubt of the ends: a row that slipped by a line or two scatters more than this.
+    private static bool Even(FoundRuler found, double pxPerPx) => found.EndPx * Math.Sqrt(found.Gaps + 1) / 2 < Math.Max(MostScatter * found.PeriodPx, 0.3 * pxPerPx);
+
+    // Fives, or an inch halved at least twice, each often enough; both at once are neither.
+    private static bool IsRuled(FoundRuler found)
+    {
+        var metric = found.LongEvery.Any(every => every is 5 or 10 && found.Gaps + 1 >= (LeastLonger * every) - 2);
+        var halved = found.LongEvery.Where(every => every is 4 or 8 or 16 or 32 or 64).ToList();
+        return metric ? halved.Count == 0 : halved.Count >= 2 && !found.LongEvery.Contains(5) && found.Gaps + 1 >= LeastLonger * halved[0];
+    }
+
+    // Two readings of one ruler: along each other, and the same run of it.
+    private static bool Same(FoundRuler a, FoundRuler b)
+    {
+        var (dx, dy) = ((a.Last.X - a.First.X) / a.First.DistanceTo(a.Last), (a.Last.Y - a.First.Y) / a.First.DistanceTo(a.Last));
+        var (mx, my) = (((b.First.X + b.Last.X) / 2) - a.First.X, ((b.First.Y + b.Last.Y) / 2) - a.First.Y);
+        var along = (mx * dx) + (my * dy);
+        return Math.Abs((my * dx) - (mx * dy)) < 8 * a.PeriodPx && along > 0 && along < a.First.DistanceTo(a.Last);
+    }
+
+    // Directions of lines: half a turn is none.
+    private static double Half(double turn) => turn - (Math.PI * Math.Round(turn / Math.PI));
+}

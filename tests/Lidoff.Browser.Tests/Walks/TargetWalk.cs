@@ -1,0 +1,48 @@
+using Lidoff.Browser.Tests.Fixtures;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Targets;
+using Microsoft.Playwright;
+
+namespace Lidoff.Browser.Tests.Walks;
+
+/// <summary>A target in a picture gives its scale by one key and its pitch.</summary>
+public sealed class TargetWalk(TheBrowser browser) : BrowserTest(browser)
+{
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_key_finds_the_checkerboard_and_its_pitch_is_the_scale(bool narrow)
+    {
+        var bench = await Bench();
+        var window = await Open(bench, narrow ? new Look(390, 844, ColorScheme.Dark) : null);
+        await window.Go("/");
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", Files.Checkerboard);
+        await window.Arrives("/dossiers/device-1/see/*");
+        await Assertions.Expect(window.Page.Locator("#stage canvas")).ToBeVisibleAsync();
+        await window.Page.Keyboard.PressAsync("d");
+        await Assertions.Expect(window.Page.Locator(".found-scale")).ToContainTextAsync("A checkerboard: 70 corners of 10 × 7, 45 px from one to the next");
+        Assert.Equal(70, await window.Page.Locator(".stage .line.found").CountAsync());
+        await Shoot(window, narrow ? "target-found-narrow" : "target-found");
+        await window.Enter("#pitch", "2 mm, glass");
+        await bench.Stored("device-1", "the target", session => session.View.Live<ScaleSighting>().Count == 1);
+        var scale = Assert.Single(bench.Stored("device-1", session => session.View).Live<ScaleSighting>()).Value;
+        Assert.Equal((TargetPattern.Checker, 2.0, 2 * KnownTarget.GlassU, 70), (scale.Reference.Target!.Pattern, scale.Reference.Target.PitchMm, scale.Reference.Target.PitchUMm, scale.Reference.Target.Found));
+        await Assertions.Expect(window.Page.Locator(".tools-row .chip")).ToContainTextAsync("22.5 px/mm");
+        await Assertions.Expect(window.Page.Locator("ul.measured")).ToContainTextAsync("checkerboard, pitch 2.0000 ± 0.0012 mm, 70 corners");
+        await Shoot(window, narrow ? "target-known-narrow" : "target-known");
+    }
+
+    [Fact]
+    public async Task Where_nothing_is_found_it_says_what_would_be()
+    {
+        var bench = await Bench();
+        var window = await Open(bench);
+        await window.Go("/");
+        await window.Page.SetInputFilesAsync("form[data-upload] input[type=file]", Files.Picture());
+        await window.Arrives("/dossiers/device-1/see/*");
+        await Assertions.Expect(window.Page.Locator("#stage canvas")).ToBeVisibleAsync();
+        await window.Page.Keyboard.PressAsync("d");
+        await Assertions.Expect(window.Page.Locator(".found-scale")).ToContainTextAsync("No checkerboard and no square grid of dots was found.");
+        await Assertions.Expect(window.Page.Locator(".found-scale")).ToContainTextAsync("No ruler was found either");
+    }
+}
