@@ -29,7 +29,8 @@ internal static class RoundMerge
         return [.. rings.Concat(rest).Where(mark => !rings.Exists(ring => ring != mark && ring.At.DistanceTo(mark.At) < 0.5 * ring.RadiusPx)).OrderByDescending(Rank).ThenBy(mark => mark.At.Y).ThenBy(mark => mark.At.X)];
     }
 
-    private static double Standing((FoundMark Mark, double Held) each) => each.Mark.Even + each.Held - (0.5 * each.Mark.UPx / each.Mark.RadiusPx);
+    // The doubt counts little: a coarse look is held no worse for being blurred. A judgement.
+    private static double Standing((FoundMark Mark, double Held) each) => each.Mark.Even + each.Held - (0.27 * each.Mark.UPx / each.Mark.RadiusPx);
 
     // What is dark in the middle is likelier a hole than a glint or a land.
     private static double Rank(FoundMark mark) => mark.Even * (mark.Sort switch { MarkSort.Ring => 1.5, MarkSort.Dark => 1, _ => 0.75 });

@@ -1,5 +1,9 @@
 using Lidoff.Seeing.Boards.Finding;
 using Lidoff.Seeing.Boards.Finding.Matching;
+using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Edges;
+using Lidoff.Seeing.Rendering;
+using Lidoff.Seeing.Rendering.Invented;
 
 namespace Lidoff.Seeing.Tests.Boards.Finding;
 
@@ -88,6 +92,30 @@ public sealed class MatchedBoardTests(ITestOutputHelper output)
             output.WriteLine($"{seed}: likeness {laid.Likeness:0.00}, flipped {flipped.Likeness:0.00}");
             Assert.Contains("“other” shows the same side as “one”, mirrored: one of the two was flipped before it came here.", flipped.Says);
         }
+    }
+
+    // The demo's main board shares few holes between its sides: what a first user tries must not hang by one of them.
+    [Fact]
+    public void The_two_sides_of_the_demo_lie_on_one_another()
+    {
+        static PictureMarks Marks(string shot)
+        {
+            var rendered = SceneRenderer.Render(BrindleShots.Named(shot).Scene);
+            var (width, height) = (rendered.StoredWidth, rendered.StoredHeight);
+            var values = new float[width * height];
+            for (var i = 0; i < values.Length; i++) values[i] = ((299 * rendered.Pixels[3 * i]) + (587 * rendered.Pixels[(3 * i) + 1]) + (114 * rendered.Pixels[(3 * i) + 2])) / 1000f;
+            return PictureMarks.Of(new GreyPicture(width, height, values, 1), new PictureFrame(width, height));
+        }
+
+        var found = 0;
+        foreach (var (top, bottom) in new[] { ("", ""), ("", "-tilted"), ("", "-raking"), ("-tilted", ""), ("-tilted", "-tilted"), ("-tilted", "-raking"), ("-raking", ""), ("-raking", "-tilted"), ("-raking", "-raking") })
+        {
+            var match = BoardMatcher.Match(("top", Marks($"brindle-main-top{top}.png")), ("bottom", Marks($"brindle-main-bottom{bottom}.png")), true);
+            output.WriteLine($"top{top} on bottom{bottom}: " + (match.TryValue(out var laid) ? $"{laid.Pairs.Count} of {laid.Of}, log odds {laid.LogOdds:0}" : match.Faults[0].Say));
+            if (match.Ok) found++;
+        }
+
+        Assert.InRange(found, 7, 9);
     }
 
     [Fact]
