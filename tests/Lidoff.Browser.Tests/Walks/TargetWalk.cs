@@ -29,6 +29,7 @@ public sealed class TargetWalk(TheBrowser browser) : BrowserTest(browser)
         Assert.Equal((TargetPattern.Checker, 2.0, 2 * KnownTarget.GlassU, 70), (scale.Reference.Target!.Pattern, scale.Reference.Target.PitchMm, scale.Reference.Target.PitchUMm, scale.Reference.Target.Found));
         await Assertions.Expect(window.Page.Locator(".tools-row .chip")).ToContainTextAsync("22.5 px/mm");
         await Assertions.Expect(window.Page.Locator("ul.measured")).ToContainTextAsync("checkerboard, pitch 2.0000 ± 0.0012 mm, 70 corners");
+        Assert.True(await window.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), "needs sideways scrolling");
         await Shoot(window, narrow ? "target-known-narrow" : "target-known");
     }
 

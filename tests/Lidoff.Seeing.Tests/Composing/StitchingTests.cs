@@ -18,10 +18,11 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
         // the vision library and no more.
         Assert.True(near < 0.5 && worst < 0.54, $"95 of 100 within {near} px, worst {worst} px of {places}");
         Assert.True(share > 0.9 && places > 20, $"{share} of {places} found");
-        // What it says of itself is no better than what it is (measured: 0.36 and 0.60). Its shortest loop goes over four overlaps, and four that
-        // are off by what is left between tiles miss by twice that (errors add as squares).
+        // What it says is left between tiles is no better than what is (measured: 0.35). Its shortest loop goes over four overlaps, and four that are off
+        // by that miss by at most about twice it (errors add as squares); by chance they may close as well as they like (measured: 0.60 while rendered
+        // bodies stood out over their outline, 0.15 since).
         Assert.InRange(made.RestPx!.Value, near / 2, 0.46);
-        Assert.InRange(made.LoopPx!.Value, near, 2 * made.RestPx.Value);
+        Assert.InRange(made.LoopPx!.Value, 0.001, 2 * made.RestPx.Value);
         Assert.Matches("^6 tiles by [0-9]+ overlaps: 0\\.[0-9]+ px left between them \\(root mean square\\); the worst closed loop misses itself by [0-9.]+ px\\.$", made.Says[0]);
     }
 
