@@ -138,7 +138,6 @@ public static class BenchHost
         services.AddSingleton(provider => new ComposeDesk(
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), options.PathOf,
             new Composer(VisionLibrary.OfThisMachine).Make));
-        services.AddSingleton(provider => new FindDesk(options.Data, provider.GetRequiredService<PictureSeats>()));
         services.AddSingleton(provider => new LookDesk(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<PictureSeats>(), provider.GetRequiredService<HeadsWatch>().Poke, options.Log));
         services.AddSingleton(provider => new LayDesk(
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.PathOf));

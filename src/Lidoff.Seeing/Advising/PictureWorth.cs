@@ -40,7 +40,7 @@ public sealed record PictureWorth(double? EdgePx, double Burnt)
     public static Outcome<PictureWorth> Of(string path, string name, PictureHeader header)
     {
         Guard.NotNull(header);
-        try
+        return PictureFile.Whole<PictureWorth>(name, header, () =>
         {
             using var stored = PictureFile.Stored(path, header);
             using var streamed = stored.Bands >= 3 ? stored.Colourspace(Enums.Interpretation.Bw) : stored[0];
@@ -67,11 +67,7 @@ public sealed record PictureWorth(double? EdgePx, double Burnt)
             }
 
             return new PictureWorth(edges.Count < LeastEdges ? null : Math.Round(Narrow(edges), 1), Math.Round(burnt / (double)pixels, 3));
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        });
     }
 
     private static double Narrow(List<double> edges)

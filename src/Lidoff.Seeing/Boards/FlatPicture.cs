@@ -24,7 +24,7 @@ public static class FlatPicture
         var finer = Finer(toPicture.JacobianAt(new(width / 2.0, height / 2.0)));
         var shrink = 1;
         while (finer / (shrink * 2) >= 1) shrink *= 2;
-        try
+        return PictureFile.Whole<byte[]>(name, header, () =>
         {
             var decoded = header.Kind.MediaType == "image/jpeg" ? Math.Min(shrink, 8) : 1;
             using var stored = PictureFile.Stored(path, header, decoded);
@@ -46,11 +46,7 @@ public static class FlatPicture
             using var flat = clear.Mapim(index, interpolate: bilinear);
             using var bytes = flat.Cast(Enums.BandFormat.Uchar);
             return bytes.WebpsaveBuffer(q: 85, effort: 1, keep: Enums.ForeignKeep.None);
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        });
     }
 
     private static Image Line(Image x, Image y, double a, double b, double c) => x.Linear([a], [c]) + y.Linear([b], [0.0]);

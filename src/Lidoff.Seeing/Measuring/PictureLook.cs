@@ -4,7 +4,6 @@ using Lidoff.Seeing.Measuring.Cameras;
 using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Words;
 using Lidoff.Seeing.Pictures;
-using NetVips;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -31,14 +30,7 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
     public static Outcome<PictureLook> At(string path, string name, PictureHeader header)
     {
         Guard.NotNull(header);
-        try
-        {
-            return Of(GreyPicture.Read(path, header, LongestSide));
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        return PictureFile.Whole<PictureLook>(name, header, () => Of(GreyPicture.Read(path, header, LongestSide)));
     }
 
     /// <summary>The same without the pixels, to be kept: clicks then carry their own doubt alone.</summary>

@@ -61,6 +61,19 @@ public static class PictureFile
         return header.Value.Kind.MediaType == "image/jpeg" ? header.Value with { Remarks = [.. header.Value.Remarks, PictureSentences.Damaged()] } : header;
     }
 
+    /// <summary>What is read off a picture's pixels; one that breaks off meanwhile fails with a sentence.</summary>
+    internal static Outcome<T> Whole<T>(string name, PictureHeader header, Func<Outcome<T>> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (VipsException)
+        {
+            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
+        }
+    }
+
     private static bool Decodes(string path, PictureHeader header, Enums.FailOn fail)
     {
         try

@@ -15,7 +15,7 @@ public static class SharedCopy
     /// <summary>Writes the copy to <paramref name="output"/>: PNG where the original is lossless and small enough, otherwise JPEG. Gives its media type.</summary>
     public static Outcome<string> Write(string path, string name, PictureHeader header, Stream output)
     {
-        try
+        return PictureFile.Whole<string>(name, header, () =>
         {
             using var image = PictureFile.Upright(path, header);
             if (Lossless(header))
@@ -26,11 +26,7 @@ public static class SharedCopy
 
             image.JpegsaveStream(output, q: Quality, keep: Enums.ForeignKeep.None);
             return "image/jpeg";
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        });
     }
 
     /// <summary>The ending of the copy's name: ".png" or ".jpg".</summary>

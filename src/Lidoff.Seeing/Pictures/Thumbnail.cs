@@ -15,18 +15,14 @@ public static class Thumbnail
     public static Outcome<byte[]> Jpeg(string path, string name, PictureHeader header, int longestSide)
     {
         Guard.That(longestSide > 0, "a side above zero");
-        try
+        return PictureFile.Whole<byte[]>(name, header, () =>
         {
             // One and a half times the wanted size is kept for a clean reduction.
             using var image = PictureFile.Stored(path, header, PictureFile.Shrinking(header, 1.5 * longestSide));
             using var small = image.ThumbnailImage(longestSide, height: longestSide, size: Enums.Size.Down, noRotate: true);
             using var upright = PictureFile.SmallUpright(small, header);
             return upright.JpegsaveBuffer(q: 85, keep: Enums.ForeignKeep.None);
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        });
     }
 
     /// <summary>The same, kept in the cache folder under the picture's content hash, so that a large one is decoded once. The cache may be emptied, and may be full.</summary>

@@ -25,7 +25,6 @@ public abstract class RoomContext : BunitContext
         Services.AddSingleton(new PictureSeats());
         Services.AddSingleton(provider => new PictureWorths(provider.GetRequiredService<PictureSeats>()));
         Services.AddSingleton(provider => new LookDesk(Bench, provider.GetRequiredService<Acts>(), provider.GetRequiredService<PictureSeats>(), watch.Poke, _ => { }));
-        Services.AddSingleton(provider => new FindDesk(Bench, provider.GetRequiredService<PictureSeats>()));
         Services.AddSingleton(new Selection());
         Services.AddSingleton(new JobDesk(TimeProvider.System));
         Services.AddSingleton(provider => new ComposeDesk(

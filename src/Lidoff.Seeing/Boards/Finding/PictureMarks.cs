@@ -4,7 +4,6 @@ using Lidoff.Seeing.Boards.Finding.Matching;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Pictures;
-using NetVips;
 
 namespace Lidoff.Seeing.Boards.Finding;
 
@@ -26,14 +25,7 @@ public sealed record PictureMarks(PictureFrame Frame, ValueList<FoundMark> Marks
     public static Outcome<PictureMarks> Find(string path, string name, PictureHeader header)
     {
         Guard.NotNull(header);
-        try
-        {
-            return Of(GreyPicture.Read(path, header, LongestSide), new(header.Width, header.Height));
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        return PictureFile.Whole<PictureMarks>(name, header, () => Of(GreyPicture.Read(path, header, LongestSide), new(header.Width, header.Height)));
     }
 
     /// <summary>A small copy to tell two sides from one by; null where there is none.</summary>

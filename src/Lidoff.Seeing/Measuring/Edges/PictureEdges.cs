@@ -3,7 +3,6 @@ using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Pictures;
-using NetVips;
 
 namespace Lidoff.Seeing.Measuring.Edges;
 
@@ -33,14 +32,7 @@ public sealed class PictureEdges
     {
         Guard.NotNull(header);
         Guard.That(around is { Count: > 0 }, "at least one place");
-        try
-        {
-            return new PictureEdges(PixelField.Read(path, header, around, Margin + (4 * clickPx)));
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        return PictureFile.Whole<PictureEdges>(name, header, () => new PictureEdges(PixelField.Read(path, header, around, Margin + (4 * clickPx))));
     }
 
     internal static PictureEdges Of(PixelField field) => new(field);

@@ -4,7 +4,6 @@ using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Boards.Finding;
 using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Pictures;
-using NetVips;
 
 namespace Lidoff.Seeing.Measuring.Targets;
 
@@ -41,14 +40,7 @@ public static class TargetSearch
     public static Outcome<FoundTarget> At(string path, string name, PictureHeader header)
     {
         Guard.NotNull(header);
-        try
-        {
-            return Find(GreyPicture.Read(path, header, LongestSide), new(header.Width, header.Height));
-        }
-        catch (VipsException)
-        {
-            return new Fault(name, "a whole picture", PictureSentences.CutOff(name, header.Kind.Says));
-        }
+        return PictureFile.Whole<FoundTarget>(name, header, () => Find(GreyPicture.Read(path, header, LongestSide), new(header.Width, header.Height)));
     }
 
     /// <summary>Looks for one in a picture that is in memory.</summary>

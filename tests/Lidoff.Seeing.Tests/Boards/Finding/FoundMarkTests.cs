@@ -35,7 +35,7 @@ public sealed class FoundMarkTests(ITestOutputHelper output)
             var these = rests.Where(rest => rest.Large == large).ToList();
             var held = these.Count(rest => Math.Abs(rest.Z) <= 1.6448536269514722) / (double)these.Count;
             output.WriteLine($"{(large ? "holes" : "vias")}: {these.Count / 2} found, rms {Math.Sqrt(these.Average(rest => rest.Px * rest.Px)):0.000} px, mean {these.Average(rest => rest.Px):0.000} px, 90 % held {held:0.000}");
-            // A part over the rim of a hole pulls one in thirty aside, which no edge tells; rims of plating are surer than they say.
+            // Measured on 24 pictures: 0.98 and 0.88. Plated holes are surer than they say; the smaller vias stay a little less sure.
             Assert.InRange(held, least, most);
         }
 

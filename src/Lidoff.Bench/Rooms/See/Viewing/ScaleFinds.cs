@@ -1,5 +1,6 @@
-using Lidoff.Bench.Working;
 using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Targets;
 
@@ -16,19 +17,18 @@ public sealed record ScaleFinds(string Sha256, FoundTarget? Target, ValueList<Ru
 {
     private const int MostRulers = 3;
 
-    /// <summary>From what was found.</summary>
-    public static ScaleFinds Of(FoundScales found)
+    /// <summary>From what was found in it, or from why it could not be read.</summary>
+    public static ScaleFinds Of(string sha256, Outcome<FoundScales> looked)
     {
-        ArgumentNullException.ThrowIfNull(found);
+        if (!looked.TryValue(out var found)) return new(sha256, null, [], [.. looked.Faults.Select(fault => fault.Say)], [], []);
         var target = found.Target.Ok ? found.Target.Value : null;
-        ValueList<RulerProposal> rulers = found.Rulers.Ok ? [.. found.Rulers.Value.Take(MostRulers)] : [];
+        ValueList<RulerProposal> rulers = [.. found.Rulers.Take(MostRulers)];
         List<string> says = target is not null ? [TargetSentences.Seen(target), TargetSentences.Lens(target)] : [];
         // A target that was found and cannot serve is worth its sentence; that there is none only where there is no ruler either.
         if (target is null && (rulers.Count == 0 || found.Target.Faults[0].Say != TargetSentences.None.Say)) says.Add(found.Target.Faults[0].Say);
-        if (!found.Rulers.Ok) says.AddRange(found.Rulers.Faults.Select(fault => fault.Say));
-        else if (rulers.Count == 0 && target is null) says.Add(SeeSentences.NoRulerEither);
+        if (rulers.Count == 0 && target is null) says.Add(SeeSentences.NoRulerEither);
         return new(
-            found.Sha256, target, rulers, [.. says], target is null ? [] : FoundOver.Of(target),
+            sha256, target, rulers, [.. says], target is null ? [] : FoundOver.Of(target),
             [.. rulers.Select((ruler, i) => new StageLine($"found:{i}", ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y, "scale", SeeSentences.RulerSays(ruler), false))]);
     }
 }
