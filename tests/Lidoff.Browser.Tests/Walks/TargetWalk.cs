@@ -21,7 +21,7 @@ public sealed class TargetWalk(TheBrowser browser) : BrowserTest(browser)
         await Assertions.Expect(window.Page.Locator("#stage canvas")).ToBeVisibleAsync();
         await window.Page.Keyboard.PressAsync("d");
         await Assertions.Expect(window.Page.Locator(".found-scale")).ToContainTextAsync("A checkerboard: 70 corners of 10 × 7, 45 px from one to the next");
-        Assert.Equal(70, await window.Page.Locator(".stage .line.found").CountAsync());
+        await Assertions.Expect(window.Page.Locator(".stage .line.found")).ToHaveCountAsync(70);
         await Shoot(window, narrow ? "target-found-narrow" : "target-found");
         await window.Enter("#pitch", "2 mm, glass");
         await bench.Stored("device-1", "the target", session => session.View.Live<ScaleSighting>().Count == 1);

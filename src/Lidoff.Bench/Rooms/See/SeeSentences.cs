@@ -32,6 +32,14 @@ public static class SeeSentences
         ? string.Create(CultureInfo.InvariantCulture, $"ruler, {ruler.Gaps} × {tick:0.######} mm")
         : string.Create(CultureInfo.InvariantCulture, $"ruler, {ruler.Gaps} gaps of {ruler.PeriodPx:0.#} px");
 
+    /// <summary>What a ruler that tells its unit would make the scale, with the doubt of its print and of both its ends.</summary>
+    public static string RulerMakes(RulerProposal ruler, double tickMm)
+    {
+        var known = ruler.Reference(tickMm);
+        var ends = Math.Sqrt(2) * ruler.EndPx * tickMm / ruler.PeriodPx;
+        return string.Create(CultureInfo.InvariantCulture, $"A ruler, {ruler.Gaps} gaps of {tickMm:0.######} mm: {Plain.With(known.LengthMm, Math.Sqrt((known.UMm * known.UMm) + (ends * ends)), "mm")}, which makes {ruler.PeriodPx / tickMm:0.###} px/mm.");
+    }
+
     /// <summary>Under the field of a ruler's unit.</summary>
     public const string TickHint = "Its longer lines do not tell. Millimetres: 1 mm, half millimetres: 0.5 mm; an inch in 16, 32 or 64: 1.5875, 0.79375, 0.396875 mm.";
 
@@ -92,7 +100,7 @@ public static class SeeSentences
     public const string EdgesTake = "Enter takes the dashed outline over; your clicks are kept beside it. The key again stays with the clicks.";
 
     /// <summary>Several ends or sides stayed.</summary>
-    public static string EdgesStayed(int count) => $"{count} of them stay as clicked. Why";
+    public static string EdgesStayed(int count) => count == 1 ? "One stays as clicked. Why" : $"{count} of them stay as clicked. Why";
 
     /// <summary>How far an end or a side was moved.</summary>
     public static string EdgeMoved(string name, double shiftPx, double uPx) => string.Create(

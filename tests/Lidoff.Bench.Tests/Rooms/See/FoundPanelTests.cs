@@ -56,6 +56,17 @@ public sealed class FoundPanelTests : RoomContext
         Assert.Equal(20, Assert.Single(Stored()).Reference.LengthMm, 9);
     }
 
+    // By hand: ends known to 0.3 px of 5 px a millimetre, both of them, are 0.085 mm; the print's 0.05 % of 40 mm is 0.02 mm; together 0.087 mm.
+    [Fact]
+    public void A_ruler_that_tells_its_unit_says_what_scale_it_makes_with_its_doubt()
+    {
+        var (panel, over) = Panel(Found(TargetSentences.None, [new(new(50, 60), new(250, 60), 40, 0.3, 1)]));
+        Assert.StartsWith("A ruler, 40 gaps of 1 mm: 40.000 ± 0.087 mm, which makes 5 px/mm.", panel.Find("p").TextContent, StringComparison.Ordinal);
+        panel.Find("p button").Click();
+        panel.WaitForAssertion(() => Assert.True(Assert.Single(over)), Patience);
+        Assert.Equal((40.0, 0.02, 0.3), (Stored()[0].Reference.LengthMm, Stored()[0].Reference.UMm, Stored()[0].Reference.ClickPx));
+    }
+
     [Fact]
     public void What_cannot_be_read_says_so_and_leaving_stores_nothing()
     {
