@@ -170,8 +170,11 @@ function lattices() {
 }
 
 let due = 0;
-const soon = () => { clearTimeout(due); due = setTimeout(() => { try { sweep(); } catch { /* no storage in this browser */ } }, 50); };
-new MutationObserver(() => { soon(); lattices(); }).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });
+const sweeps = () => { clearTimeout(due); due = 0; try { sweep(); } catch { /* no storage in this browser */ } };
+const soon = () => { clearTimeout(due); due = setTimeout(sweeps, 50); };
+// A field that has just come gets its draft back before it is painted: half a tenth of a second later, whoever steps from spot to spot would see it come empty first.
+const fresh = () => [...document.querySelectorAll('[data-draft]')].some((el) => !held.has(el));
+new MutationObserver(() => { if (fresh() && document.querySelector('[data-live]')) sweeps(); else soon(); lattices(); }).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['data-live'] });
 document.addEventListener('keyup', soon);
 document.addEventListener('click', soon);
 soon();
