@@ -122,6 +122,13 @@ public static class SeeingSentences
     /// <summary>No ruler where one was pointed out.</summary>
     public static string NoRuler() => "No evenly spaced lines were found there. Point along a row of at least eight of them, across their middles, and have the picture at hand.";
 
+    /// <summary>A sentence about one part of a job, with its place there.</summary>
+    public static string Placed(string where, string say) => $"“{where}”: {say}";
+
+    /// <summary>How a ruler that was found is pointed at in a job, its unit to be filled in.</summary>
+    public static string RulerPointed(double x1, double y1, double x2, double y2) => string.Create(
+        CultureInfo.InvariantCulture, $"Point along it, with tick_mm: \"ruler\":[{{\"from\":[{x1:0},{y1:0}],\"to\":[{x2:0},{y2:0}],\"tick_mm\":…}}].");
+
     /// <summary>A ruler was looked for in the whole picture.</summary>
     public static string NoRulerFound() => "No ruler was found in the picture: 23 lines or more must show, of which every fifth or tenth, or every eighth and so on, is longer. Point along its lines instead: “ruler”: [{from, to}].";
 

@@ -39,7 +39,8 @@ public static class MeasureJobReader
         var points = reader.Has("points") ? reader.Inners("points", least: 1, most: KnownPoints.Most).Select(Known).ToList() : [];
         if (reader.Raw("points") is { ValueKind: JsonValueKind.Array } places) UnknownIn(places, "points", PointKeys, unknown);
         var find = reader.Raw("ruler") is { ValueKind: JsonValueKind.String } word && word.ValueEquals("find");
-        var rulers = reader.Has("ruler") && !find ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
+        var rulers = reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
+        if (reader.Has("ruler") && !find && reader.Raw("ruler") is not { ValueKind: JsonValueKind.Array }) reader.Fail("ruler", "the word find or a list of rulers, each with from and to");
         if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
         var pattern = reader.Inner("pattern") is { } asks ? new AskedPattern(asks.OptionalNumber("pitch_mm", NumberRange.Positive), asks.OptionalNumber("u_mm", NumberRange.NotNegative), asks.OptionalNumber("height_mm") ?? 0) : null;
         if (reader.Raw("pattern") is { } grid) Unknown(grid, "pattern.", PatternKeys, unknown);

@@ -42,11 +42,10 @@ public sealed class MeasureCommand : ILidoffCommand
         var look = PictureLook.At(ImagePath(job.Image, path, seat), job.Image, header.Value);
         if (!look.Ok) seat.Talk.SayFaults(look.Faults);
         var ruled = RulerReferences.Add(job, look.Ok ? look.Value : null, header.Value.Frame);
-        if (!ruled.Ok) return Refused(seat, ruled.Faults);
-        foreach (var says in ruled.Value.Says) seat.Talk.Say(says);
-        var patterned = PatternReferences.Add(ruled.Value.Job, ImagePath(job.Image, path, seat), header.Value);
-        if (!patterned.Ok) return Refused(seat, patterned.Faults);
-        foreach (var says in patterned.Value.Says) seat.Talk.Say(says);
+        var patterned = PatternReferences.Add(ruled.Ok ? ruled.Value.Job : job, ImagePath(job.Image, path, seat), header.Value);
+        // That the picture breaks off was said.
+        if (!ruled.Ok || !patterned.Ok) return Refused(seat, [.. ruled.Faults, .. patterned.Faults.Except(look.Faults)]);
+        foreach (var says in ruled.Value.Says.Concat(patterned.Value.Says)) seat.Talk.Say(says);
         var snapped = EdgeSnap.Run(patterned.Value.Job, ImagePath(job.Image, path, seat), header.Value);
         // A picture that cannot be read to its end has no edges to move to; that it breaks off was said.
         if (!snapped.Ok && look.Ok) seat.Talk.SayFaults(snapped.Faults);

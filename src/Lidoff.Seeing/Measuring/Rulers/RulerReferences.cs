@@ -29,13 +29,13 @@ public static class RulerReferences
 
             if (ruler.From == ruler.To || look?.Grey is not { } grey || RulerSearch.Find(grey, ruler.From, ruler.To) is not { } found)
             {
-                faults.Add(new(where, "a row of evenly spaced lines", SeeingSentences.NoRuler()));
+                faults.Add(new(where, "a row of evenly spaced lines", SeeingSentences.Placed(where, SeeingSentences.NoRuler())));
                 continue;
             }
 
             if ((ruler.TickMm ?? ByLongLines(found)) is not { } tick)
             {
-                faults.Add(new(where + ".tick_mm", "the distance from line to line", SeeingSentences.RulerUnitOpen(found.Gaps, found.PeriodPx)));
+                faults.Add(new(where + ".tick_mm", "the distance from line to line", SeeingSentences.Placed(where + ".tick_mm", SeeingSentences.RulerUnitOpen(found.Gaps, found.PeriodPx))));
                 continue;
             }
 
@@ -46,7 +46,7 @@ public static class RulerReferences
         if (job.FindRulers)
         {
             var found = look?.Grey is { } picture ? RulerProposals.Of(picture) : [];
-            if (found.Count == 0) faults.Add(new("ruler", "a ruler in the picture", SeeingSentences.NoRulerFound()));
+            if (found.Count == 0) faults.Add(new("ruler", "a ruler in the picture", SeeingSentences.Placed("ruler", SeeingSentences.NoRulerFound())));
             // Each that tells its unit counts; where none does, the first is asked about, with the place to point at.
             foreach (var ruler in found.Where(each => each.TickMm is not null))
             {
@@ -54,11 +54,17 @@ public static class RulerReferences
                 references.Add(ruler.Reference(ruler.TickMm.Value));
             }
 
-            if (found.Count > 0 && found.All(each => each.TickMm is null)) faults.Add(new("ruler", "the distance from line to line", SeeingSentences.RulerAt(found[0].First.X, found[0].First.Y, found[0].Last.X, found[0].Last.Y) + " " + SeeingSentences.RulerUnitOpen(found[0].Gaps, found[0].PeriodPx)));
+            if (found.Count > 0 && found.All(each => each.TickMm is null)) faults.Add(new("ruler", "the distance from line to line", SeeingSentences.Placed("ruler", Open(found[0]))));
         }
 
         return faults.Count > 0 ? Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed(faults) : (job with { References = references, Rulers = [], FindRulers = false }, says);
     }
+
+    private static string Open(RulerProposal ruler) => string.Join(
+        ' ',
+        SeeingSentences.RulerAt(ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y),
+        SeeingSentences.RulerUnitOpen(ruler.Gaps, ruler.PeriodPx),
+        SeeingSentences.RulerPointed(ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y));
 
     /// <summary>
     /// Rulers by their longer lines, mm from line to line: every fifth or tenth is longer on metric ones, and every second besides where half

@@ -21,9 +21,12 @@ public static class PatternReferences
     internal static Outcome<(MeasureJob Job, IReadOnlyList<string> Says)> Take(MeasureJob job, Outcome<FoundTarget> looked)
     {
         var asked = job.Pattern!;
-        if (!looked.TryValue(out var found)) return Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed([.. looked.Faults.Select(fault => fault with { Where = "pattern" })]);
-        if (asked.PitchMm is not { } pitch) return new Fault("pattern.pitch_mm", "the distance from one corner or dot to the next", TargetSentences.PitchOpen(found));
+        if (!looked.TryValue(out var found)) return Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed([.. looked.Faults.Select(Placed)]);
+        if (asked.PitchMm is not { } pitch) return new Fault("pattern.pitch_mm", "the distance from one corner or dot to the next", SeeingSentences.Placed("pattern.pitch_mm", TargetSentences.PitchOpen(found)));
         var target = KnownTarget.Of(found, pitch, asked.UMm ?? (KnownTarget.PrintedU * pitch));
         return (job with { References = [.. job.References, target.Longest(asked.HeightMm)], Pattern = null }, TargetSentences.Found(found, pitch));
     }
+
+    // What is wrong with the picture itself is not the pattern's.
+    private static Fault Placed(Fault fault) => fault.Where == TargetSentences.None.Where ? fault with { Where = "pattern", Say = SeeingSentences.Placed("pattern", fault.Say) } : fault;
 }

@@ -62,7 +62,7 @@ public sealed class RulerTests
     {
         var row = new Ruled(lines, period, longer);
         Assert.Equal(
-            $"The ruler's {lines} lines lie {period} px apart, but the longer ones among them do not tell whether that is 1 mm, 0.5 mm or 1/16, 1/32 or 1/64 in. "
+            $"“ruler[0].tick_mm”: The ruler's {lines} lines lie {period} px apart, but the longer ones among them do not tell whether that is 1 mm, 0.5 mm or 1/16, 1/32 or 1/64 in. "
             + "Give tick_mm: 1, 0.5, 1.5875, 0.79375 or 0.396875.",
             Assert.Single(Read(row).Faults).Say);
         Assert.Equal(0.5 * (lines - 1), Read(row, 0.5).Value.Job.References[0].LengthMm, 9);
@@ -71,8 +71,8 @@ public sealed class RulerTests
     [Fact]
     public void Where_no_lines_are_or_outside_the_picture_a_sentence_says_so()
     {
-        Assert.StartsWith("No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 245), new(900, 245)), 1000), Row(12, [10]), new(1000, 250)).Faults[0].Say, StringComparison.Ordinal);
-        Assert.StartsWith("No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 60), new(980, 60)), 1000), null, new(1000, 200)).Faults[0].Say, StringComparison.Ordinal);
+        Assert.StartsWith("“ruler[0]”: No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 245), new(900, 245)), 1000), Row(12, [10]), new(1000, 250)).Faults[0].Say, StringComparison.Ordinal);
+        Assert.StartsWith("“ruler[0]”: No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 60), new(980, 60)), 1000), null, new(1000, 200)).Faults[0].Say, StringComparison.Ordinal);
         Assert.Equal("“ruler[0]” lies at (1200, 60), outside the picture of 1000 × 200 pixels.", RulerReferences.Add(Job(new(new(20, 60), new(1200, 60)), 1000), null, new(1000, 200)).Faults[0].Say);
     }
 
