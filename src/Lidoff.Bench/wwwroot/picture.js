@@ -90,7 +90,9 @@ class Viewer {
     if (!field) return;
     // In its place first: whoever is led to a line that still stands under the picture has the page scroll there.
     this.placePin();
-    field.focus();
+    // A browser by itself brings a line that was out of sight to the middle of the window, and leads the picture it is about out of it.
+    field.focus({ preventScroll: true });
+    for (const el of [this.pin, field]) el.scrollIntoView({ block: 'nearest' });
     if (this.early) { field.value = this.early + field.value; field.dispatchEvent(new Event('input', { bubbles: true })); }
     this.early = null;
   }

@@ -82,7 +82,8 @@ public sealed record BlockDiagram(ValueList<Block> Blocks, ValueList<BlockLine> 
         foreach (var net in book.Nets.Where(net => !Grounds.Contains(net.Name) && !rails.Contains(net.Name) && !net.Names.Any(rails.Contains)))
         {
             // A net of many parts is drawn as a star, so that no line stands for what is not there.
-            var on = net.Spots.Where(parts.Contains).ToList();
+            // What has no pins, as an antenna, is touched as a whole.
+            var on = net.Points.Select(point => point.Spot.Length > 0 ? point.Spot : point.Text).Where(parts.Contains).Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance).ToList();
             foreach (var other in on.Skip(1))
             {
                 var key = on[0] + "\n" + other;

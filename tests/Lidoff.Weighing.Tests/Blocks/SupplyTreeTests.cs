@@ -102,4 +102,13 @@ public sealed class SupplyTreeTests : IDisposable
         Assert.All(plan.Lines, line => Assert.True(line.Guess || (line.Cites.Count > 0 && line.Entries.Count > 0)));
         Assert.True(Assert.Single(plan.Lines, line => line.Guess).Sort == LineSort.Bus);
     }
+
+    // An antenna has no pins to name: the touch is on it as a whole (common practice, no source).
+    [Fact]
+    public void What_is_touched_as_a_whole_has_its_line_too()
+    {
+        bench.Note("""{"kind":"spot","spot":"U1","class":"chip"}""", """{"kind":"spot","spot":"AE1","class":"antenna"}""", """{"kind":"touch","a":"U1.31","b":"AE1","beep":true}""");
+        var line = Assert.Single(BlockDiagram.Of(bench.View).Lines);
+        Assert.Equal(("AE1", "U1", LineSort.Net, "AE1"), (line.From, line.To, line.Sort, line.Label));
+    }
 }

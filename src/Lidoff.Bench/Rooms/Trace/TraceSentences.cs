@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Bench.Showing;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing;
 using Lidoff.Seeing.Boards;
 using Lidoff.Tracing.Kinds;
 
@@ -42,6 +43,9 @@ public static class TraceSentences
 
     /// <summary>Nothing typed.</summary>
     public static Fault NoTouch { get; } = new("touch", "two points and a reading", "Type two points and what the meter showed: U3.13 GND beep.");
+
+    /// <summary>A probe on a part as a whole: as one point it would join the nets of all its pins.</summary>
+    public static Fault WhichPin(string spot) => new("touch", "a pin of the part", $"{SeeingSentences.Quoted(spot)} has several pins; as one point it would join their nets. Say which was touched: {Shown.Of(spot)}.1.");
 
     /// <summary>Nothing pasted.</summary>
     public static Fault NothingPasted { get; } = new("paste", "a line for each touch", "There is no touch in what was pasted; a line is two points and a reading: U3.13;GND;0.3.");

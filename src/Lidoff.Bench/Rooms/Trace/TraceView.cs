@@ -3,6 +3,7 @@ using Lidoff.Bench.Rooms.Trace.Book;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Opening.Resuming;
+using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
 using Lidoff.Tracing.Kinds;
 using Lidoff.Tracing.Nets;
@@ -19,9 +20,10 @@ namespace Lidoff.Bench.Rooms.Trace;
 /// <param name="Book">Both sides.</param>
 /// <param name="CellOut">True when every cell anybody spoke of is disconnected; null when nobody spoke of one.</param>
 /// <param name="Names">Points and spots to propose while typing.</param>
+/// <param name="Pinned">Spots that a probe can only be on by one of their pins.</param>
 public sealed record TraceView(
     ValueList<TouchRow> Touches, ValueList<Noted<PadSighting>> Pads, ValueList<Noted<RailDrawn>> Rails, ValueList<Noted<NetDrawn>> Drawn, NetBook Nets, ValueList<BusRow> Buses, BookView Book, bool? CellOut,
-    ValueList<string> Names)
+    ValueList<string> Names, ValueList<string> Pinned)
 {
     /// <summary>The room as the dossier stands; the pictures of the book by their hashes, null for the best, and how they lie.</summary>
     public static TraceView Of(OpenDossier dossier, string? left = null, string? right = null, BookWay way = BookWay.Open)
@@ -45,7 +47,8 @@ public sealed record TraceView(
             [
                 .. touches.SelectMany(touch => new[] { touch.Value.A.Text, touch.Value.B.Text }).Concat(pads.Select(pad => pad.Value.Point.Text)).Concat(drawn.Select(net => net.Value.Net))
                     .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
-            ]);
+            ],
+            [.. Noted<SpotSighting>.Newest(view, spot => spot.Spot).Where(spot => SpotClasses.Find(spot.Value.Class) is { HasPins: true }).Select(spot => spot.Value.Spot)]);
     }
 
     private static IEnumerable<BusRow> BusesOf(IDossierView view)

@@ -1,6 +1,7 @@
 using Bunit;
 using Lidoff.Bench.Rooms.Trace;
 using Lidoff.Bench.Tests.Looking;
+using Lidoff.Bench.Working;
 using Lidoff.Tracing.Kinds;
 
 namespace Lidoff.Bench.Tests.Rooms.Trace;
@@ -37,6 +38,23 @@ public sealed class TracePageTests : RoomContext
         Enter(page, "touch", "GND GND beep");
         page.WaitForAssertion(() => Assert.Contains("another point than", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<TouchSighting>());
+    }
+
+    // A crystal is two plates in one can: touched as one point it would join both its nets, which are never one (common practice, no source).
+    [Fact]
+    public async Task A_part_of_several_pins_is_never_one_point_and_what_has_none_is()
+    {
+        Bench.Set("d", "");
+        Assert.True((await Hand.Note("d", "two spots", Line.Of("spot").Set("spot", "Y1").Set("class", "crystal"), Line.Of("spot").Set("spot", "AE1").Set("class", "antenna"))).Ok);
+        var page = Page();
+        Enter(page, "touch", "U1.4 Y1 beep");
+        page.WaitForAssertion(() => Assert.Contains("Say which was touched: Y1.1.", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("U1.4 Y1 beep", page.Find("#touch").GetAttribute("value"));
+        On(page, "#paste", e => e.Input("U1.4;Y1;beep\nU1.5;Y1;beep"));
+        On(page, "form:has(#paste)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("Y1.1", Assert.Single(page.FindAll("form:has(#paste) .fault")).TextContent, StringComparison.Ordinal), Patience);
+        Enter(page, "touch", "U1.6 AE1 beep");
+        page.WaitForAssertion(() => Assert.Equal("AE1", Assert.Single(Stored<TouchSighting>()).B.Text), Patience);
     }
 
     [Fact]

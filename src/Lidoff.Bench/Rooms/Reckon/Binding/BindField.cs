@@ -1,5 +1,6 @@
 using Lidoff.Numbers.Calculating;
 using Lidoff.Numbers.Failing;
+using Microsoft.AspNetCore.Components;
 
 namespace Lidoff.Bench.Rooms.Reckon.Binding;
 
@@ -11,6 +12,9 @@ public sealed class BindField(CalculationInput input)
 
     /// <summary>What is typed; empty leaves the input at its usual value.</summary>
     public string Text { get; set; } = "";
+
+    /// <summary>Where it is typed on the page.</summary>
+    public ElementReference At { get; set; }
 
     /// <summary>What is wrong with it; empty when nothing is.</summary>
     public IReadOnlyList<Fault> Faults { get; set; } = [];

@@ -1,20 +1,23 @@
 using System.Globalization;
 using Lidoff.Seeing.Measuring;
 using Lidoff.Telling.Dossiers;
+using Lidoff.Telling.Drawing.Labelling;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
 
 /// <summary>A picture's scale in words and as numbers.</summary>
 internal static class PictureScaleText
 {
-    /// <summary>"12.4 px/mm ± 0.4 %" along the first known length, with the scatter between known lengths where it counts; or across the middle by the board; empty where there is neither.</summary>
+    /// <summary>"12.4 px/mm ± 0.4 %" along the first known length, with the doubt across the middle of the picture where it is larger and the scatter between known lengths where it counts; or across the middle by the board; empty where there is neither.</summary>
     public static string Of(OpenDossier dossier, string sha256, PictureFrame frame)
     {
         if (dossier.Model.Scale(sha256).References.Count == 0 && ByBoard(dossier, sha256, frame) is { } board) return string.Create(CultureInfo.InvariantCulture, $"{board.PxPerMm:0.##} px/mm ± {board.Relative * 100:0.##} % by the board");
         if (Fitted(dossier, sha256, frame) is not { } scale) return "";
         // Said where the scale stands: the single lengths still carry no warning, since once in fifty chance alone does this.
         var apart = scale.Fit.Scattered ? string.Create(CultureInfo.InvariantCulture, $", known lengths {scale.Fit.ReferenceSpread * 100:0.#} % apart") : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{apart}{Taken(dossier, sha256)}");
+        // The bar of the picture lies across its middle; a length known one way says less about the other way, and less far away from it.
+        var across = DossierPicture.Scale(dossier.Model, sha256, frame) is { Doubtful: true } bar && bar.RelativeU > scale.Relative ? $" along the known length, {LabelledSentences.Doubt(bar.RelativeU)} across the middle" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{scale.PxPerMm:0.##} px/mm ± {scale.Relative * 100:0.##} %{across}{apart}{Taken(dossier, sha256)}");
     }
 
     /// <summary>px of the upright picture per mm along the first known length, or across the middle by the board, and its relative standard uncertainty; null where there is neither.</summary>
