@@ -26,9 +26,21 @@ public static class SeeingSentences
         + "a wrong distance or height shows in full in that part.";
 
     /// <summary>Scale differs with direction.</summary>
-    public static string UnequalAxes(double percent) =>
-        $"The scale differs by {Number(percent, 1)} % between directions, more than the errors of what set it: a slanted camera or unequal pixels. "
+    /// <param name="percent">By how much.</param>
+    /// <param name="slant">The slant that explains it, if one does.</param>
+    public static string UnequalAxes(double percent, string slant = "") =>
+        $"The scale differs by {Number(percent, 1)} % between directions, more than the errors of what set it: a slanted camera or unequal pixels. {slant}"
         + "It was allowed for as far as that tells; give a known length in each direction.";
+
+    /// <summary>How well a slant explains that known lengths disagree.</summary>
+    /// <param name="ratio">How many times likelier they are.</param>
+    /// <param name="degrees">The slant.</param>
+    /// <param name="low">With 95 % it is more.</param>
+    /// <param name="high">With 95 % it is less.</param>
+    public static string SlantExplains(double ratio, double degrees, double low, double high) =>
+        $"The known lengths are {(ratio >= 1000 ? "over 1000" : Number(ratio, 0))} times likelier by a camera at a slant, of about {Slant(degrees, low, high)}, than square to the board. ";
+
+    private static string Slant(double degrees, double low, double high) => $"{Number(degrees, 0)}° (90 % between {Number(low, 0)} and {Number(high, 0)}°)";
 
     /// <summary>The orientation tag mirrors the picture.</summary>
     public static string Mirrored() =>
@@ -47,13 +59,20 @@ public static class SeeingSentences
         $"The lens bends straight lines: it moves the end of the long side by {Number(percent, 1)} % of its distance from the middle. It was allowed for; measure near the middle.";
 
     /// <summary>Scale changes across the picture.</summary>
-    public static string Tilt(double degrees, double percent) =>
-        $"The camera looked at a slant of about {Number(degrees, 0)}°: the scale changes by {Number(percent, 1)} % across the picture. It was allowed for as far as the picture and the known lengths tell; "
+    /// <param name="degrees">The slant.</param>
+    /// <param name="range">Between what it lies.</param>
+    /// <param name="percent">By how much the scale changes.</param>
+    /// <param name="explains">What it explains, if known lengths disagree.</param>
+    public static string Tilt(double degrees, (double Low, double High) range, double percent, string explains = "") =>
+        $"The camera looked at a slant of about {Slant(degrees, range.Low, range.High)}: the scale changes by {Number(percent, 1)} % across the picture. {explains}"
+        + "It was allowed for as far as the picture and the known lengths tell; "
         + "take the picture square to the board, or mark known lengths on every side of what is measured.";
 
     /// <summary>References contradict one another.</summary>
-    public static string ReferenceDisagrees(double percent) =>
-        $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.";
+    /// <param name="percent">By how much.</param>
+    /// <param name="slant">The slant that explains it as well, if one does.</param>
+    public static string ReferenceDisagrees(double percent, string slant = "") =>
+        $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.{(slant.Length == 0 ? "" : " " + slant.TrimEnd())}";
 
     /// <summary>A known length that the registered board contradicts.</summary>
     public static string BoardDisagrees(string picture, double notedMm, double notedU, double boardMm, double boardU) =>

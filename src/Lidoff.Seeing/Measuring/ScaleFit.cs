@@ -74,13 +74,21 @@ public sealed class ScaleFit
             || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
             || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && fit.Misfit - likelihood.Expected > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
-        if (Disagrees || Scattered) fit = Fit(belief, slant, warp.Between());
+        // One even scale does not explain them, and a slant does: then it is believed in as in one that was meant.
+        var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit) >= ShownSlant.LeastRatio ? fit.Weighed(CameraBelief.Slanted) : null;
+        if (slanted is not null) Shown = ShownSlant.Of(ShownSlant.LikelihoodRatio(fit), slanted);
+        // Where one of them may as well be wrong, the intervals hold either.
+        if (Disagrees || Scattered) fit = slanted is null ? Fit(belief, slant, warp.Between()) : Fit(belief, slant, warp.Between()).Beside(slanted);
+        else if (slanted is not null) fit = slanted;
         unequalAxes = new(Axes);
         slantIsStrong = new(() => fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure);
         lensIsStrong = new(() => fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure);
         square = new(() => Without(pose => pose with { Right = 0, Down = 0 }));
         straight = new(() => Without(pose => pose with { Bend = 0 }));
     }
+
+    /// <summary>The slant that explains why known lengths disagree, beside a mistake in one of them where they <see cref="Disagrees"/>; null where none does or they agree.</summary>
+    internal ShownSlant? Shown { get; }
 
     /// <summary>True when the references contradict one another and nothing about camera or lens settles it.</summary>
     public bool Disagrees { get; }
@@ -112,6 +120,9 @@ public sealed class ScaleFit
     /// <summary>Slant of the camera, degrees, as far as it is known.</summary>
     public double SlantDegrees => fit.Mean(pose => pose.SlantDegrees);
 
+    /// <summary>Slants between which it lies with a probability of 90 %, degrees.</summary>
+    public (double Low, double High) SlantRange => (fit.Quantile(pose => pose.SlantDegrees, 0.05), fit.Quantile(pose => pose.SlantDegrees, 0.95));
+
     /// <summary>Relative change of the scale across the long side along the slope.</summary>
     public double SlopeAcross => fit.Mean(pose => pose.SlopeAcross);
 
@@ -123,7 +134,7 @@ public sealed class ScaleFit
     /// so strong that no length of the picture should be taken without them.
     /// </summary>
     internal bool SlantMatters(TargetLength target) => !Disagrees
-        && (slantIsStrong.Value || Moves(target, square.Value));
+        && ((Shown is not null && UnequalAxes <= 0) || slantIsStrong.Value || Moves(target, square.Value));
 
     /// <summary>Whether the lens is worth words for this length.</summary>
     internal bool LensMatters(TargetLength target) => !Disagrees

@@ -81,7 +81,8 @@ public sealed class ScaledPicture
             else if (Math.Abs(shift) > LargeCorrection * value) warnings.Add(new(WarningCodes.OtherPlane, SeeingSentences.OtherPlaneCorrected(step, Math.Abs(shift))));
         }
 
-        if (Fit.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes)));
+        var explains = Fit.Shown is var (ratio, degrees, low, high) ? SeeingSentences.SlantExplains(ratio, degrees, low, high) : "";
+        if (Fit.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes, explains)));
         if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
         else if (look?.WordsMirrored == true) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.WordsMirrored()));
         var times = target.From.DistanceTo(target.To) / Fit.LongestReferencePx;
@@ -91,8 +92,8 @@ public sealed class ScaledPicture
         }
 
         if (Fit.LensMatters(target)) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * Fit.LensGrowth)));
-        if (Fit.SlantMatters(target)) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(Fit.SlantDegrees, 100 * Fit.SlopeAcross)));
-        if (Fit.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * Fit.ReferenceSpread)));
+        if (Fit.SlantMatters(target)) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(Fit.SlantDegrees, Fit.SlantRange, 100 * Fit.SlopeAcross, explains)));
+        if (Fit.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * Fit.ReferenceSpread, explains)));
         return warnings;
     }
 }

@@ -75,6 +75,27 @@ public sealed partial class MeasureFindTests : IDisposable
     }
 
     [Fact]
+    public async Task Three_known_lengths_that_only_a_slant_explains_say_how_large_it_is()
+    {
+        // A bare sheet: nothing in the picture itself tells.
+        var paper = new BenchPaper { SlantDegrees = 15 };
+        var known = new[] { (-8.0, -2.0, 30.0, -2.0), (-8, 26, 30, 26), (33, -2, 33, 26) }.Select(each => (paper.Chord(each.Item1, each.Item2, each.Item3, each.Item4), Mm: Math.Abs(each.Item3 - each.Item1) + Math.Abs(each.Item4 - each.Item2)));
+        var references = JsonSerializer.Serialize(known.Select(each => new { from = each.Item1.From, to = each.Item1.To, length_mm = each.Mm, u_mm = 0.01 }));
+        var (code, answer, _) = await Measure(paper, $" \"reference\":{references} ");
+        Assert.Equal(ExitCodes.Done, code);
+        Holds(paper, answer, 0.02);
+        foreach (var target in answer!.Value.GetProperty("targets").EnumerateArray())
+        {
+            var warning = Assert.Single(target.GetProperty("warnings").EnumerateArray());
+            Assert.Equal("tilt", warning.GetProperty("code").GetString());
+            var says = warning.GetProperty("say").GetString()!;
+            var (low, high) = (Number(says, "^The camera looked at a slant of about [0-9]+° \\(90 % between ([0-9]+) and"), Number(says, "^The camera looked at a slant of about [0-9]+° \\(90 % between [0-9]+ and ([0-9]+)°\\)"));
+            Assert.InRange(15, low, high);
+            Assert.Matches("The known lengths are (over )?[0-9]+ times likelier by a camera at a slant, of about [0-9]+° \\(90 % between [0-9]+ and [0-9]+°\\), than square to the board\\.", says);
+        }
+    }
+
+    [Fact]
     public async Task Where_neither_is_found_both_are_told_at_once_each_with_its_place()
     {
         var empty = new BenchPaper();

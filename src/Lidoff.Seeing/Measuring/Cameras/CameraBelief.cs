@@ -15,6 +15,10 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
     // at a slant on purpose, past the phone's own shadow.
     private static readonly (double Share, double Slant)[] Hands = [(0.33, 0.015), (0.52, 0.07), (0.15, 0.2)];
 
+    // Tangents between which a picture is slanted: 2°, which no stand leans by, and 27°, where the far end of a board gets out of focus. A judgement.
+    private const double LeastSlanted = 0.035;
+    private const double MostSlanted = 0.5;
+
     // Phones and macro lenses are corrected to a few tenths of a per cent at the edge; wide lenses, web and action cameras are not.
     private static readonly (double Share, double Bend)[] Lenses = [(0.88, 0.003), (0.12, 0.03)];
 
@@ -32,6 +36,26 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
         .. from hand in Hands
            select new CameraKind(hand.Share * OddShare, hand.Slant, Lenses[0].Bend, OddAspect),
     ];
+
+    /// <summary>How likely a slant beyond so many degrees is before the picture says anything.</summary>
+    public static double Beyond(double degrees)
+    {
+        var tangent = Elementary.Sin(degrees * Math.PI / 180) / Elementary.Cos(degrees * Math.PI / 180);
+        return Hands.Sum(hand => hand.Share * Elementary.Exp(-0.5 * Square(tangent / hand.Slant)));
+    }
+
+    /// <summary>
+    /// How much likelier a slant is in a picture that is known to be slanted than in any picture, up to a factor: there any angle up to a quarter of a right one and a little more is
+    /// believed in as much as any other, so that the known lengths alone say which.
+    /// </summary>
+    public static double Slanted(CameraPose pose)
+    {
+        var slant = Math.Max(LeastSlanted, Math.Sqrt(Square(pose.Right) + Square(pose.Down)));
+        var usual = Hands.Sum(hand => hand.Share * Elementary.Exp(-0.5 * Square(slant / hand.Slant)) / Square(hand.Slant));
+        var most = Square(Square(Square(slant / MostSlanted)));
+        // Even in the angle is one over the tangent in each of its two parts.
+        return Elementary.Exp(-most) / slant / usual;
+    }
 
     /// <summary>Middle of the five coefficients of a pose.</summary>
     public double[] Centre => [0, 0, LogFocal, 0, 0];

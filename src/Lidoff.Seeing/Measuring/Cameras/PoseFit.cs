@@ -36,7 +36,7 @@ internal sealed class PoseFit
     /// <summary>Fits. Null where no pose explains the lengths at all.</summary>
     public static PoseFit? Of(PoseLikelihood likelihood, CameraBelief belief)
     {
-        var drawn = new List<(double Log, SeenPose Pose)>();
+        var drawn = new List<(double Log, double Seen, SeenPose Pose)>();
         var misfit = double.PositiveInfinity;
         if (likelihood.HasTarget)
         {
@@ -54,10 +54,16 @@ internal sealed class PoseFit
 
         var best = drawn.Count == 0 ? double.NegativeInfinity : drawn.Max(draw => draw.Log);
         if (!double.IsFinite(best)) return null;
+        if (!likelihood.HasTarget && likelihood.Tells && PoseCloud.Counting([.. drawn.Select(draw => draw.Log)]) < PoseCloud.Enough)
+        {
+            var (cloud, evidence) = PoseCloud.Of(drawn, likelihood, belief);
+            return new(cloud, misfit, evidence);
+        }
+
         var total = drawn.Sum(draw => Elementary.Exp(draw.Log - best));
         var poses = new List<SeenPose>();
         var kept = 0.0;
-        foreach (var (log, pose) in drawn)
+        foreach (var (log, _, pose) in drawn)
         {
             var weight = Elementary.Exp(log - best) / total;
             if (weight * drawn.Count < Dust) continue;
@@ -68,6 +74,30 @@ internal sealed class PoseFit
         return new([.. poses.Select(pose => pose with { Weight = pose.Weight / kept })], misfit, best + Elementary.Log(total));
     }
 
+    /// <summary>The same poses where more is believed of some than was.</summary>
+    public PoseFit Weighed(Func<CameraPose, double> times)
+    {
+        SeenPose[] weighed = [.. Poses.Select(pose => pose with { Weight = pose.Weight * times(pose.Pose) })];
+        var total = weighed.Sum(pose => pose.Weight);
+        return new([.. weighed.Select(pose => pose with { Weight = pose.Weight / total })], Misfit, LogEvidence);
+    }
+
+    /// <summary>These poses and others, half and half.</summary>
+    public PoseFit Beside(PoseFit other) => new([.. Poses.Concat(other.Poses).Select(pose => pose with { Weight = pose.Weight / 2 })], Misfit, LogEvidence);
+
+    /// <summary>The value below which a share of the poses lies.</summary>
+    public double Quantile(Func<CameraPose, double> value, double share)
+    {
+        var below = 0.0;
+        foreach (var (at, weight) in Poses.Select(pose => (At: value(pose.Pose), pose.Weight)).OrderBy(each => each.At).ThenBy(each => each.Weight))
+        {
+            below += weight;
+            if (below >= share) return at;
+        }
+
+        return Poses.Max(pose => value(pose.Pose));
+    }
+
     /// <summary>Weighted mean of something over all poses.</summary>
     public double Mean(Func<CameraPose, double> value) => Poses.Sum(pose => pose.Weight * value(pose.Pose));
 
@@ -75,7 +105,7 @@ internal sealed class PoseFit
     public double Share(Func<CameraPose, bool> holds) => Poses.Sum(pose => holds(pose.Pose) ? pose.Weight : 0);
 
     private static void Draw(
-        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, int kind, List<(double Log, SeenPose Pose)> drawn)
+        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, int kind, List<(double Log, double Seen, SeenPose Pose)> drawn)
     {
         var prior = Elementary.Log(CameraBelief.Kinds[kind].Weight);
         // Cameras that are hardly ever met get by with fewer draws.
@@ -94,14 +124,14 @@ internal sealed class PoseFit
             var log = likelihood.Log(pose, focal, out var distance, out var u);
             if (!double.IsFinite(log)) continue;
             var believed = LogBelieved(values, centre, spreads);
-            drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), new(0, pose, focal, distance, u)));
+            drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), log, new(0, pose, focal, distance, u)));
         }
     }
 
     // A target ties slant and lens so closely to the focal length that draws for all focal lengths at once would miss: the belief in it is
     // taken apart into narrow ones, rung by rung, and each is drawn from around what fits best there. Kinds that differ in their hands alone
     // are drawn together, from around what fits the freest hand. Gives the least misfit.
-    private static double Climb(PoseLikelihood likelihood, CameraBelief belief, CameraKind[] kinds, List<(double Log, SeenPose Pose)> drawn)
+    private static double Climb(PoseLikelihood likelihood, CameraBelief belief, CameraKind[] kinds, List<(double Log, double Seen, SeenPose Pose)> drawn)
     {
         var centre = belief.Centre;
         var rung = Math.Min(WidestRung, 0.8 * belief.LogFocalSpread);
@@ -132,7 +162,7 @@ internal sealed class PoseFit
                 if (!double.IsFinite(log)) continue;
                 var believed = 0.0;
                 for (var kind = 0; kind < kinds.Length; kind++) believed += kinds[kind].Weight * Elementary.Exp(LogBelieved(values, here, spreads[kind]));
-                drawn.Add((prior + log + Elementary.Log(Math.Max(1e-300, believed)) - LogAround(values, modes), new(0, pose, focal, distance, u)));
+                drawn.Add((prior + log + Elementary.Log(Math.Max(1e-300, believed)) - LogAround(values, modes), log, new(0, pose, focal, distance, u)));
             }
         }
 
