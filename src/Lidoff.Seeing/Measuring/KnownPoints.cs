@@ -1,5 +1,6 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Targets;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -41,8 +42,21 @@ internal static class KnownPoints
         return faults;
     }
 
+    /// <summary>All of them together, as places that tell slant and scale: the longest length between two stands for them.</summary>
+    public static ReferenceLength Together(IReadOnlyList<KnownPoint> points, double clickPx)
+    {
+        var longest = points.SelectMany((a, i) => points.Skip(i + 1).Select(b => Length(a, b, 1, clickPx))).MaxBy(length => length.LengthMm)!;
+        var mmPerPx = longest.LengthMm / longest.From.DistanceTo(longest.To);
+        // In steps of one mm; the board's own doubt and the click's, which slant makes larger or smaller by less than it matters.
+        return longest with
+        {
+            UMm = 0,
+            Target = new(TargetPattern.Dots, 1, 0, [.. points.Select(point => new TargetTile(point.At, point.X, point.Y, Math.Sqrt(Square(point.UMm) + Square(clickPx * mmPerPx))))], 0, points.Count) { Placed = true },
+        };
+    }
+
     /// <summary>
-    /// The known lengths between them. They share their clicks: n places have 2n − 3 things to tell, so each length counts as much less
+    /// The known lengths between them, for words about what they disagree by. They share their clicks: n places have 2n − 3 things to tell, so each length counts as much less
     /// as there are more lengths than that.
     /// </summary>
     public static IReadOnlyList<ReferenceLength> Lengths(IReadOnlyList<KnownPoint> points, double clickPx)

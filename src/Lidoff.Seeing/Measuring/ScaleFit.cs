@@ -39,10 +39,16 @@ public sealed class ScaleFit
     private const double StrongSlope = 0.2;
     private const double StrongBend = 0.03;
 
+    // Relative.
+    private const double LeastU = 1e-6;
+
     // What is called established has these odds.
     private const double Sure = 0.95;
 
     private readonly IReadOnlyList<ReferenceLength> references;
+
+    // The same, where places that are known are the lengths between them: for words.
+    private readonly IReadOnlyList<ReferenceLength> lengths;
     private readonly PictureFrame frame;
     private readonly double clickPx;
     private readonly PoseFit fit;
@@ -54,9 +60,10 @@ public sealed class ScaleFit
     private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> square;
     private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> straight;
 
-    private ScaleFit(IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
+    private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
     {
         this.references = references;
+        this.lengths = lengths;
         this.frame = frame;
         this.clickPx = clickPx;
         var u = references.Select(reference => RelativeU(reference, clickPx)).ToList();
@@ -69,17 +76,19 @@ public sealed class ScaleFit
         CameraDistanceKnown = cameraDistanceMm is not null;
         var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides);
         fit = Fit(belief, slant, 0);
-        warp = Warp(u);
-        Disagrees = fit.Misfit - likelihood.Expected > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: true)
-            || (slant is null && references.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
+        warp = Warp([.. lengths.Select(length => RelativeU(length, clickPx))]);
+        var (misfit, degrees) = (fit.Misfit - likelihood.Expected, references.Count - 1 + likelihood.Degrees);
+        Disagrees = misfit > ReferenceWarp.MisfitLimit(degrees, seldom: true)
+            || (slant is null && lengths.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
             || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
-        Scattered = !Disagrees && fit.Misfit - likelihood.Expected > ReferenceWarp.MisfitLimit(references.Count - 1, seldom: false);
+        Scattered = !Disagrees && misfit > ReferenceWarp.MisfitLimit(degrees, seldom: false);
         // One even scale does not explain them, and a slant does: then it is believed in as in one that was meant.
         var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit) >= ShownSlant.LeastRatio ? fit.Weighed(CameraBelief.Slanted) : null;
         if (slanted is not null) Shown = ShownSlant.Of(ShownSlant.LikelihoodRatio(fit), slanted);
         // Where one of them may as well be wrong, the intervals hold either.
-        if (Disagrees || Scattered) fit = slanted is null ? Fit(belief, slant, warp.Between()) : Fit(belief, slant, warp.Between()).Beside(slanted);
-        else if (slanted is not null) fit = slanted;
+        // Places that do not fit each other are each as much less known as they scatter more (Birge's ratio, Phys. Rev. 40, 1932).
+        if (Disagrees || Scattered) fit = Fit(belief, slant, references.Count > 1 ? warp.Between() : 0, likelihood.Degrees > 0 ? Math.Sqrt(Math.Max(1, misfit / degrees)) : 1);
+        if (slanted is not null) fit = Disagrees || Scattered ? fit.Beside(slanted) : slanted;
         unequalAxes = new(Axes);
         slantIsStrong = new(() => fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure);
         lensIsStrong = new(() => fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure);
@@ -181,12 +190,15 @@ public sealed class ScaleFit
     /// <param name="clickPx">Standard uncertainty of each clicked end, px, where a reference does not carry its own.</param>
     /// <param name="cameraDistanceMm">Distance to the camera, mm, above every height, or null.</param>
     /// <param name="slant">What the picture's straight edges say of the camera, or null.</param>
+    /// <param name="places">Places that are known on the board, checked; none for none.</param>
     public static ScaleFit To(
-        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null)
+        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null, IReadOnlyList<KnownPoint>? places = null)
     {
-        Guard.That(references.Count > 0, "at least one reference");
+        Guard.That(references.Count > 0 || places is { Count: > 0 }, "at least one reference");
         Guard.NotNegative(clickPx);
-        return new(references, frame, clickPx, cameraDistanceMm, slant);
+        return places is { Count: > 0 }
+            ? new([.. references, KnownPoints.Together(places, clickPx)], [.. references, .. KnownPoints.Lengths(places, clickPx)], frame, clickPx, cameraDistanceMm, slant)
+            : new(references, references, frame, clickPx, cameraDistanceMm, slant);
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
@@ -291,36 +303,37 @@ public sealed class ScaleFit
     }
 
     [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(likelihood))]
-    private PoseFit Fit(CameraBelief belief, PictureSlant? slant, double between)
+    private PoseFit Fit(CameraBelief belief, PictureSlant? slant, double between, double wider = 1)
     {
-        likelihood = new(Seen(between), slant);
-        return PoseFit.Of(likelihood, belief) ?? PoseFit.Of(likelihood = new(Seen(between), null), belief)!;
+        likelihood = new(Seen(between, wider), slant);
+        return PoseFit.Of(likelihood, belief) ?? PoseFit.Of(likelihood = new(Seen(between, wider), null), belief)!;
     }
 
-    private SeenReference[] Seen(double between) =>
+    private SeenReference[] Seen(double between, double wider = 1) =>
     [
         .. references.Select(reference => new SeenReference(
             SeenChord.Of(reference.From, reference.To, frame),
             reference.LengthMm,
-            reference.LengthMm * Math.Sqrt(Square(RelativeU(reference, clickPx)) + Square(between)),
+            // The places of a target carry their own doubt; besides them counts that of its pitch alone.
+            reference.LengthMm * Math.Sqrt(Square(reference.Target is null ? RelativeU(reference, clickPx) : Math.Max(LeastU, reference.UMm / reference.LengthMm)) + Square(between)),
             reference.HeightMm,
-            reference.Target is null ? null : SeenTarget.Of(reference.Target, frame))),
+            reference.Target is null ? null : SeenTarget.Of(reference.Target, frame, wider))),
     ];
 
     /// <summary>The references brought down to the board by the camera's likely distance.</summary>
     private ReferenceWarp Warp(List<double> u)
     {
-        var distance = Math.Max(fit.Poses.Sum(pose => pose.Weight * pose.DistanceMm), 1.1 * references.Max(reference => reference.HeightMm));
+        var distance = Math.Max(fit.Poses.Sum(pose => pose.Weight * pose.DistanceMm), 1.1 * lengths.Max(reference => reference.HeightMm));
         return new(
-            [.. references.Select(reference => PictureShape.Factors(reference.From, reference.To))],
-            [.. references.Select(reference => LogScale(reference) - Elementary.Log(distance / (distance - reference.HeightMm)))],
+            [.. lengths.Select(reference => PictureShape.Factors(reference.From, reference.To))],
+            [.. lengths.Select(reference => LogScale(reference) - Elementary.Log(distance / (distance - reference.HeightMm)))],
             u);
     }
 
     private static double LogScale(ReferenceLength reference) => Elementary.Log(reference.From.DistanceTo(reference.To) / reference.LengthMm);
 
     // Never exactly zero, so that a reference without any error still has a finite weight.
-    private static double RelativeU(ReferenceLength reference, double clickPx) => Math.Max(1e-6, Math.Sqrt(
+    private static double RelativeU(ReferenceLength reference, double clickPx) => Math.Max(LeastU, Math.Sqrt(
         (2 * Square((reference.ClickPx ?? clickPx) / reference.From.DistanceTo(reference.To))) + Square(reference.UMm / reference.LengthMm)));
 
     private static double Square(double x) => x * x;

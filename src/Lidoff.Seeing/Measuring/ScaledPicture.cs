@@ -41,7 +41,7 @@ public sealed class ScaledPicture
         if (faults.Count > 0) return Outcome<ScaledPicture>.Failed(faults);
         // Ends on wide edges carry that width besides their click; a target's places were not clicked.
         var lengths = look is null ? job.References : [.. job.References.Select(reference => reference.Target is not null ? reference : reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
-        return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths, .. KnownPoints.Lengths(job.KnownPoints, job.ClickPx)], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant));
+        return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant, job.KnownPoints));
     }
 
     /// <summary>A length with its doubt, its standard size and its warnings, or the faults of its ends.</summary>

@@ -22,6 +22,9 @@ internal sealed class PoseLikelihood(SeenReference[] references, PictureSlant? s
     /// <summary>The part of the misfit that targets have by themselves, in squares of standard deviations.</summary>
     public double Expected => references.Sum(reference => reference.Target?.Expected ?? 0);
 
+    /// <summary>What places of which each was known by itself have to tell.</summary>
+    public int Degrees => references.Sum(reference => reference.Target?.Degrees ?? 0);
+
     /// <summary>Distance to the board that fits best, and its standard uncertainty, mm; not a number for an impossible pose.</summary>
     public (double Mm, double U) Distance(CameraPose pose, double focal)
     {

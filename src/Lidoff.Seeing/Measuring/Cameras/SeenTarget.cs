@@ -9,16 +9,24 @@ internal sealed class SeenTarget
     private readonly (double X, double Y)[] known;
     private readonly double[] weights;
 
-    private SeenTarget((double X, double Y)[] seen, (double X, double Y)[] known, double[] weights) => (this.seen, this.known, this.weights) = (seen, known, weights);
+    private readonly bool placed;
+
+    private SeenTarget((double X, double Y)[] seen, (double X, double Y)[] known, double[] weights, bool placed) => (this.seen, this.known, this.weights, this.placed) = (seen, known, weights, placed);
 
     /// <summary>Number of residuals: two a place.</summary>
     public int Count => 2 * seen.Length;
 
     /// <summary>What is left of them where nine numbers were fitted (a homography and a lens), in squares of standard deviations: their doubt was taken from that.</summary>
-    public double Expected => Math.Max(0, Count - 9);
+    public double Expected => placed ? 0 : Math.Max(0, Count - 9);
+
+    /// <summary>What places of which each was known by itself have to tell besides the distance: two numbers each, less shift and turn.</summary>
+    public int Degrees => placed ? Count - 4 : 0;
 
     /// <summary>From a target in a picture.</summary>
-    public static SeenTarget Of(KnownTarget target, PictureFrame frame)
+    /// <param name="target">The target.</param>
+    /// <param name="frame">The picture.</param>
+    /// <param name="wider">How many times as doubtful its places are as they say.</param>
+    public static SeenTarget Of(KnownTarget target, PictureFrame frame, double wider = 1)
     {
         var half = Math.Max(frame.Width, frame.Height) / 2.0;
         // Steps noted the other way round than they show, as in a picture that is flipped, are the same target.
@@ -27,7 +35,8 @@ internal sealed class SeenTarget
         return new(
             [.. target.Tiles.Select(tile => ((tile.At.X - (frame.Width / 2.0)) / half, (tile.At.Y - (frame.Height / 2.0)) / half))],
             [.. target.Tiles.Select(tile => (tile.Column * target.PitchMm, turned * tile.Row * target.PitchMm))],
-            [.. target.Tiles.Select(tile => Math.Max(1e-6, tile.U) * target.PitchMm).Select(u => 1 / (u * u))]);
+            [.. target.Tiles.Select(tile => Math.Max(1e-6, wider * tile.U) * target.PitchMm).Select(u => 1 / (u * u))],
+            target.Placed);
     }
 
     // Sign of the map from steps to px: the determinant of what both vary by together.

@@ -27,6 +27,9 @@ public sealed record KnownTarget(TargetPattern Pattern, double PitchMm, double P
     // See TargetChecks: what shows of a bend is about a tenth of what it makes wrong.
     private const double WrongPerBent = 10;
 
+    /// <summary>Whether each place was known by itself, so that its doubt was not taken from how they scatter.</summary>
+    internal bool Placed { get; init; }
+
     /// <summary>Relative standard uncertainty of all lengths on it together: of its pitch, and of how flat it lies.</summary>
     public double RelativeU => Math.Sqrt((PitchUMm / PitchMm * (PitchUMm / PitchMm)) + (WrongPerBent * Bent * WrongPerBent * Bent));
 
