@@ -80,7 +80,7 @@ public sealed class ScaleFit
         var (misfit, degrees) = (fit.Misfit - likelihood.Expected, references.Count - 1 + likelihood.Degrees);
         Disagrees = misfit > ReferenceWarp.MisfitLimit(degrees, seldom: true)
             || (slant is null && lengths.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
-            || (references.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
+            || (lengths.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && misfit > ReferenceWarp.MisfitLimit(degrees, seldom: false);
         // One even scale does not explain them, and a slant does: then it is believed in as in one that was meant.
         var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit) >= ShownSlant.LeastRatio ? fit.Weighed(CameraBelief.Slanted) : null;
