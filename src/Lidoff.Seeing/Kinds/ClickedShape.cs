@@ -10,7 +10,7 @@ namespace Lidoff.Seeing.Kinds;
 /// </summary>
 public sealed record ClickedShape(string Spot, string What, ShapeKind Shape, string Picture, ValueList<PicturePoint> Points, double HeightMm, double ClickPx)
 {
-    /// <summary>What moved the places onto an edge ("edges 1"); empty where they lie as clicked.</summary>
+    /// <summary>What moved the places onto an edge ("edges 2"); empty where they lie as clicked.</summary>
     public string EndsBy { get; init; } = "";
 
     /// <summary>Where a person clicked, where the places were moved from there.</summary>

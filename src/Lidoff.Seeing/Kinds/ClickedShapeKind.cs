@@ -39,7 +39,7 @@ public sealed class ClickedShapeKind : EvidenceKind<ClickedShape>
         new("points", "points", true, "three places or more, px: on a circle's edge, one on each lead, the corners of an outline in order; of an angle arm, corner, arm"),
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("click_u_px", "number", false, "standard uncertainty of each place, px (default 1)"),
-        new("ends_by", "text", false, "what moved the places onto an edge (edges 1); missing where they lie as clicked"),
+        new("ends_by", "text", false, "what moved the places onto an edge (edges 2); missing where they lie as clicked"),
         new("clicked", "points", false, "where a person clicked, px, where ends_by moved them"),
     ];
 

@@ -32,7 +32,7 @@ public sealed class LengthKind : EvidenceKind<LengthSighting>
         new("height_mm", "number", false, "height above the board, mm, positive towards the camera (default 0)"),
         new("click_u_px", "number", false, "standard uncertainty of a click, px (default 1)"),
         new("ends_u_px", "numbers", false, "standard uncertainty of each end along the length, px, where it is known apart from the click: two numbers"),
-        new("ends_by", "text", false, "what moved the ends onto edges (edges 1); missing where they lie as clicked"),
+        new("ends_by", "text", false, "what moved the ends onto edges (edges 2); missing where they lie as clicked"),
         new("clicked", "points", false, "where a person clicked, px, where ends_by moved them: two ends, or three or four corners of a body"),
         new("mm", "number", false, "the value an instrument gave, mm, instead of picture, from and to"),
         new("u_mm", "number", false, "its standard uncertainty, mm (default that of the instrument: calliper 0.015, micrometer 0.003, loupe 0.031, ruler 0.23, tape 0.5)"),

@@ -10,7 +10,7 @@ public sealed record PictureLength(string Picture, PicturePoint From, PicturePoi
     /// <summary>Standard uncertainty of each end along the length, px, where it is known apart from the click: the ends were fitted to edges, or the edge's width was looked at; null otherwise.</summary>
     public (double From, double To)? EndsUPx { get; init; }
 
-    /// <summary>What moved the ends from where they were clicked ("edges 1"); empty where they lie as clicked.</summary>
+    /// <summary>What moved the ends from where they were clicked ("edges 2"); empty where they lie as clicked.</summary>
     public string EndsBy { get; init; } = "";
 
     /// <summary>Where a person clicked, where the ends were moved from there: both ends, or the corners of a body.</summary>

@@ -17,10 +17,6 @@ internal static class EdgeLineFit
     // Places found in single profiles are never better than this, px: pixels are rounded to whole steps.
     private const double Finest = 0.02;
 
-    // The edge of a thing is no step: a flank seen at a slant, a rounded rim, a line of shadow, all within the blur. Of its blur, measured on
-    // rendered bodies with flanks, leads and shadows.
-    private const double Rim = 0.06;
-
     // Scatter of neighbouring places hangs together over so many pieces at most.
     private const int Lags = 4;
 
@@ -94,7 +90,7 @@ internal static class EdgeLineFit
         if (Covariance(rows, rest, weights, inliers) is not { } covariance) return null;
         var tone = Median(tones);
         var shape = shapes.Count > 0 ? Median(shapes) : 0;
-        var (misfit, rim) = (Median(misfits), Rim * Math.Max(1, file.Blur));
+        var (misfit, rim) = (Median(misfits), track.Hidden * Math.Max(1, file.Blur));
         return new(coefficients, covariance, support, file.Blur, Math.Sqrt((tone * tone / 12) + (shape * shape / 3) + (misfit * misfit) + (rim * rim)));
     }
 

@@ -24,6 +24,10 @@ public static class EdgeSentences
     public static string Compete(string place, IReadOnlyList<double> at) =>
         $"{Upper(place)} stays as clicked: several edges compete there ({string.Join(", ", at.Select(Where))}), such as a body, its shadow and its pads. Click closer to the one that is meant.";
 
+    /// <summary>One edge near, which tells no more than the click.</summary>
+    public static string NoBetter(string place, double at) =>
+        $"{Upper(place)} stays as clicked: the edge there ({Where(at)}) leaves about as much open as the click does. It is soft, or too far off to be surely the one that is meant. Click closer to it, or take a sharper picture.";
+
     private static string Where(double px) => Math.Abs(px) < 0.05 ? "on it" : $"{Px(Math.Abs(px))} px {(px > 0 ? "outside" : "inside")}";
 
     private static string Upper(string place) => char.ToUpperInvariant(place[0]) + place[1..];

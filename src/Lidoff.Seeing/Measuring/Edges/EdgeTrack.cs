@@ -39,7 +39,7 @@ internal sealed class EdgeTrack
         var length = from.DistanceTo(to);
         // Corners are rounded, and clicked too far along or not far enough.
         var (first, last) = (Math.Min(0.2 * length, 2 + (2 * fromPx) + (0.03 * length)), Math.Min(0.2 * length, 2 + (2 * toPx) + (0.03 * length)));
-        return new(from, Direction(from, to, length), length, true, [fromPx, toPx], first, length - last) { Reach = 1 + (3 * Math.Max(fromPx, toPx)) };
+        return new(from, Direction(from, to, length), length, true, [fromPx, toPx], first, length - last) { Reach = 1 + (3 * Math.Max(fromPx, toPx)), MiddlePx = Math.Sqrt((fromPx * fromPx) + (toPx * toPx)) / 2 };
     }
 
     /// <summary>A strip beside the end of a length, across its direction: offset (along the length, away from its other end) and turn of the edge.</summary>
@@ -49,14 +49,14 @@ internal sealed class EdgeTrack
         var half = Math.Clamp(0.12 * length, 4, 14);
         var (x, y) = Direction(other, end, length);
         // Lengths are clicked square to edges within 4° or so.
-        return new(end, (-y, x), half, false, [clickPx, 0.07 * half], -half, half) { LeastSupport = 0.6, PerVote = 3, Reach = 0.5 + (2 * clickPx) };
+        return new(end, (-y, x), half, false, [clickPx, 0.07 * half], -half, half) { LeastSupport = 0.6, PerVote = 2, Reach = 0.5 + (2 * clickPx), MiddlePx = clickPx, Common = Math.Sqrt(2), Hidden = 0.3, MissingBeside = 0.08 };
     }
 
     /// <summary>Around a circle: offset of its radius, and shift of its middle.</summary>
     public static EdgeTrack Circle(PicturePoint middle, double radius, double clickPx, int clicks)
     {
         var spread = clickPx * Math.Sqrt(2.0 / Math.Max(3, clicks));
-        return new(middle, (0, 0), radius, false, [spread, spread, spread], 0, 2 * Math.PI * radius) { Round = true, Reach = 1 + (3 * clickPx) };
+        return new(middle, (0, 0), radius, false, [spread, spread, spread], 0, 2 * Math.PI * radius) { Round = true, Reach = 1 + (3 * clickPx), MiddlePx = spread };
     }
 
     /// <summary>How far from the click an edge is looked for, px. A short strip sees leads, marks and dirt as well as a body's side does, and no more of the side than of them: it is searched only where most clicks lie.</summary>
@@ -66,7 +66,28 @@ internal sealed class EdgeTrack
     public double LeastSupport { get; private init; } = 0.3;
 
     /// <summary>What a line that all profiles show counts against one that none does, as a logarithm of odds.</summary>
-    public double PerVote { get; private init; } = 6;
+    public double PerVote { get; private init; } = 4;
+
+    /// <summary>Standard uncertainty that clicks give its middle across, px.</summary>
+    public double MiddlePx { get; private init; }
+
+    /// <summary>
+    /// Share of a step's blur in which the meant edge may hide: a flank seen at a slant, a rounded rim, a thin bevel, a line of shadow. Along a side, measured on rendered bodies
+    /// with flanks, leads and shadows; a short strip tells less of them, and there it is measured on drawn bodies with rims and bevels.
+    /// </summary>
+    public double Hidden { get; private init; } = 0.06;
+
+    /// <summary>What the meant edge not showing at all counts where other steps run beside the found one, as odds against an edge clicked on the spot. Measured like <see cref="Hidden"/>.</summary>
+    public double MissingBeside { get; private init; } = 0.001;
+
+    /// <summary>How often what all of an edge shares counts in it: both ends of a length share it, which is √2 in each.</summary>
+    public double Common { get; private init; } = 1;
+
+    /// <summary>How far across its middle lies by coefficients; of a circle, by how much the radius grows.</summary>
+    public double Middle(double[] coefficients) => byEnds ? (coefficients[0] + coefficients[1]) / 2 : coefficients[0];
+
+    /// <summary>Coefficients of the line so far across from another, parallel to it.</summary>
+    public double[] Moved(double[] coefficients, double off) => [.. coefficients.Select((each, k) => each + (k == 0 || byEnds ? off : 0))];
 
     /// <summary>True for a circle.</summary>
     public bool Round { get; private init; }

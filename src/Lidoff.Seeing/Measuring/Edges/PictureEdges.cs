@@ -20,7 +20,7 @@ public sealed class PictureEdges
     private PictureEdges(PixelField field) => this.field = field;
 
     /// <summary>Version of what is done here, kept beside what came of it.</summary>
-    public const string Program = "edges 1";
+    public const string Program = "edges 2";
 
     /// <summary>Reads what lies around some places. A picture that breaks off fails with a sentence.</summary>
     /// <param name="path">The file.</param>
@@ -76,7 +76,7 @@ public sealed class PictureEdges
             }
 
             common[i] = line.CommonPx;
-            sides[i] = new(line.At(track, length / 2), Together(line.SpreadAt(track, length / 2), line.CommonPx, found.OpenPx), line.Support, line.BlurPx, "");
+            sides[i] = new(line.At(track, length / 2), found.UPx, line.Support, line.BlurPx, "");
             lines[i] = (track.At(0, line.At(track, 0)), track.At(length, line.At(track, length)));
         }
 
@@ -99,8 +99,7 @@ public sealed class PictureEdges
         // A picture of a circle at a slant is an ellipse: its places are given one by one, not by radius and middle.
         const int places = 24;
         PicturePoint[] on = [.. Enumerable.Range(0, places).Select(i => track.At(track.To * i / places, line.At(track, track.To * i / places)))];
-        var u = Together(Math.Sqrt(line.Covariance[0, 0]), line.CommonPx, found.OpenPx);
-        return new(new(x + line.Coefficients[1], y + line.Coefficients[2]), grown, u, line.Coefficients[0], [.. on], u * Math.Sqrt(places), "");
+        return new(new(x + line.Coefficients[1], y + line.Coefficients[2]), grown, found.UPx, line.Coefficients[0], [.. on], found.UPx * Math.Sqrt(places), "");
     }
 
     private static FittedCircle Stayed(IReadOnlyList<PicturePoint> points, double clickPx, string trouble) => new(points[0], 0, clickPx, 0, [.. points], clickPx, trouble);
@@ -113,7 +112,7 @@ public sealed class PictureEdges
         // An end that stays may lie anywhere in the width of what it was clicked on.
         if (found.Line is not { } line) return new(end, Together(clickPx, EdgeWidth.Doubt(field, end, other, clickPx), 0), 0, found.Trouble);
         var shift = line.At(track, 0);
-        return new(track.At(0, shift), Together(line.SpreadAt(track, 0), Math.Sqrt(2) * line.CommonPx, found.OpenPx), shift, "");
+        return new(track.At(0, shift), found.UPx, shift, "");
     }
 
     private static FittedLength Across(PicturePoint[] corners, FittedSide[] sides, double[] common, int from, int to)

@@ -89,6 +89,17 @@ public sealed class SlantedEdgeTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void An_edge_far_out_of_focus_tells_no_more_than_a_click_and_is_left()
+    {
+        // Blurred by 3 px, where half of an unknown tone curve moves the middle by a good half pixel: from 10 to 90 % it takes 7.7 px (tables of the normal distribution), in which a rim, a bevel and a shadow have room.
+        var random = new Random(4);
+        var field = DrawnEdges.Draw(190, 120, (x, _) => 40 + (110 * DrawnEdges.Share((x - 140.4) / 3)), random, 1, 2);
+        var end = PictureEdges.Of(field).Length(new(50, 60), new(140, 60), 1).To;
+        Assert.False(end.OnEdge);
+        Assert.Matches("^The other end stays as clicked: the edge there \\((0\\.[3-9]|1\\.\\d) px outside\\) leaves about as much open as the click does\\. It is soft, or too far off", end.Trouble);
+    }
+
+    [Fact]
     public void A_click_nearer_to_one_of_two_edges_means_that_one()
     {
         var random = new Random(4);
