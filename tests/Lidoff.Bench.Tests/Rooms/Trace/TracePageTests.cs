@@ -45,7 +45,7 @@ public sealed class TracePageTests : RoomContext
     public async Task A_part_of_several_pins_is_never_one_point_and_what_has_none_is()
     {
         Bench.Set("d", "");
-        Assert.True((await Hand.Note("d", "two spots", Line.Of("spot").Set("spot", "Y1").Set("class", "crystal"), Line.Of("spot").Set("spot", "AE1").Set("class", "antenna"))).Ok);
+        Assert.True((await Hand.Note("d", "three spots", Line.Of("spot").Set("spot", "Y1").Set("class", "crystal"), Line.Of("spot").Set("spot", "AE1").Set("class", "antenna"), Line.Of("spot").Set("spot", "K1").Set("class", "connector").Set("role", "charging contact"))).Ok);
         var page = Page();
         Enter(page, "touch", "U1.4 Y1 beep");
         page.WaitForAssertion(() => Assert.Contains("Say which was touched: Y1.1.", page.Find("form:has(#touch) .fault").TextContent, StringComparison.Ordinal), Patience);
@@ -55,6 +55,8 @@ public sealed class TracePageTests : RoomContext
         page.WaitForAssertion(() => Assert.Contains("Y1.1", Assert.Single(page.FindAll("form:has(#paste) .fault")).TextContent, StringComparison.Ordinal), Patience);
         Enter(page, "touch", "U1.6 AE1 beep");
         page.WaitForAssertion(() => Assert.Equal("AE1", Assert.Single(Stored<TouchSighting>()).B.Text), Patience);
+        Enter(page, "touch", "K1 GND 5.02 V");
+        page.WaitForAssertion(() => Assert.Equal("K1", Stored<TouchSighting>()[^1].A.Text), Patience);
     }
 
     [Fact]
