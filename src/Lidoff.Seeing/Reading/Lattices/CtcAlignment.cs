@@ -53,7 +53,7 @@ internal sealed class CtcAlignment
             weighted += p * (t + 0.5);
         }
 
-        return sum > 0 ? weighted / sum / Lattice.Steps : (symbol + 0.5) / Text.Length;
+        return sum > 0 ? Math.Min(1, weighted / sum / (Lattice.Steps * Lattice.Valid)) : (symbol + 0.5) / Text.Length;
     }
 
     private int Class(int state) => state % 2 == 0 ? 0 : Text[state / 2];

@@ -13,8 +13,9 @@ public sealed class CtcLattice
     // Each step divided by its largest, so that products over a line stay in range.
     private readonly double[] scaled;
 
-    private CtcLattice(double[] scaled, double logScale, int steps, ReadingAlphabet alphabet)
+    private CtcLattice(double[] scaled, double logScale, int steps, ReadingAlphabet alphabet, double valid = 1)
     {
+        Valid = valid;
         this.scaled = scaled;
         LogScale = logScale;
         Steps = steps;
@@ -27,6 +28,9 @@ public sealed class CtcLattice
     /// <summary>The symbols.</summary>
     public ReadingAlphabet Alphabet { get; }
 
+    /// <summary>Share of the steps that lie on the line; those behind it are padding.</summary>
+    internal double Valid { get; }
+
     /// <summary>Natural log of what all steps were divided by together.</summary>
     internal double LogScale { get; }
 
@@ -34,11 +38,13 @@ public sealed class CtcLattice
     /// <param name="scores">Steps × classes, finite.</param>
     /// <param name="alphabet">The symbols.</param>
     /// <param name="temperature">What scores are divided by, so that probabilities hold what they promise; above zero, 1 changes nothing.</param>
-    public static CtcLattice OfScores(ReadOnlySpan<float> scores, ReadingAlphabet alphabet, double temperature = 1)
+    /// <param name="valid">Share of the steps that lie on the line, the others behind it being padding; above 0, at most 1.</param>
+    public static CtcLattice OfScores(ReadOnlySpan<float> scores, ReadingAlphabet alphabet, double temperature = 1, double valid = 1)
     {
         var classes = Guard.NotNull(alphabet).Classes;
         Guard.That(scores.Length > 0 && scores.Length % classes == 0, "a whole number of steps, one at least");
         Guard.Positive(temperature);
+        Guard.That(valid is > 0 and <= 1, "a share of the steps");
         var scaled = new double[scores.Length];
         var logScale = 0.0;
         for (var at = 0; at < scores.Length; at += classes)
@@ -50,7 +56,7 @@ public sealed class CtcLattice
             logScale -= Elementary.Log(sum);
         }
 
-        return new(scaled, logScale, scores.Length / classes, alphabet);
+        return new(scaled, logScale, scores.Length / classes, alphabet, valid);
     }
 
     /// <summary>A lattice of probabilities: step after step, one for each class, the blank first; those of a step add up to one.</summary>

@@ -1,0 +1,97 @@
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Lattices;
+
+namespace Lidoff.Seeing.Reading.Engine;
+
+/// <summary>
+/// Several pictures of one mark read as one: lines that read alike are matched in their order, and their probabilities are multiplied. A
+/// line that only one picture shows stays as that one reads it.
+/// </summary>
+public static class MarkCombining
+{
+    // Two lines are one where at least half their characters agree. A choice of ours.
+    private const double LeastAlike = 0.5;
+
+    /// <summary>Combines scans of one mark, two at least. Outlines are those of the first picture that shows a line.</summary>
+    /// <param name="scans">The scans.</param>
+    /// <param name="lineTemperature">What logs of whole lines are divided by.</param>
+    public static Outcome<ReadMark> Of(IReadOnlyList<ScannedMark> scans, double lineTemperature)
+    {
+        Guard.That(Guard.NotNull(scans).Count > 1, "two scans at least");
+        var rows = scans[0].Lines.Select(line => new Row([line.Lattice], line, 0, Best([line.Lattice]))).ToList();
+        for (var i = 1; i < scans.Count; i++)
+        {
+            var shared = 0;
+            rows = Matched(rows, [.. scans[i].Lines.Select(line => new Row([line.Lattice], line, i, Best([line.Lattice])))], ref shared);
+            if (shared == 0) return ReadingSentences.NoCommonLine;
+        }
+
+        var lines = rows.Select(row => new ReadLine(LineReading.Of(row.Lattices, lineTemperature), row.First.Outline, row.Picture)).Where(line => !line.Reading.IsEmpty);
+        return new ReadMark(MarkReader.TurnOf(scans[0].Turn), [.. lines], [], scans[0].Dot, []);
+    }
+
+    /// <summary>Matches two lists in their order so that what agrees is the most, by dynamic programming.</summary>
+    private static List<Row> Matched(List<Row> a, List<Row> b, ref int shared)
+    {
+        var best = new double[a.Count + 1, b.Count + 1];
+        for (var i = a.Count - 1; i >= 0; i--)
+        {
+            for (var j = b.Count - 1; j >= 0; j--)
+            {
+                best[i, j] = Math.Max(Math.Max(best[i + 1, j], best[i, j + 1]), Worth(a[i], b[j]) + best[i + 1, j + 1]);
+            }
+        }
+
+        var rows = new List<Row>();
+        for (int i = 0, j = 0; i < a.Count || j < b.Count;)
+        {
+            if (i < a.Count && j < b.Count && Worth(a[i], b[j]) > 0 && best[i, j] == Worth(a[i], b[j]) + best[i + 1, j + 1])
+            {
+                List<CtcLattice> both = [.. a[i].Lattices, .. b[j].Lattices];
+                rows.Add(new(both, a[i].First, a[i].Picture, Best(both)));
+                shared++;
+                (i, j) = (i + 1, j + 1);
+            }
+            else if (j >= b.Count || (i < a.Count && best[i, j] == best[i + 1, j]))
+            {
+                rows.Add(a[i++]);
+            }
+            else
+            {
+                rows.Add(b[j++]);
+            }
+        }
+
+        return rows;
+    }
+
+    private static double Worth(Row a, Row b)
+    {
+        var length = Math.Max(a.Text.Length, b.Text.Length);
+        if (length == 0) return 0;
+        var alike = length - Distance(a.Text, b.Text);
+        return alike >= LeastAlike * length ? alike : 0;
+    }
+
+    private static string Best(IReadOnlyList<CtcLattice> lattices) => LineReading.Of(lattices).Readings[0].Text;
+
+    private static int Distance(string a, string b)
+    {
+        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var corner = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var next = Math.Min(Math.Min(row[j], row[j - 1]) + 1, corner + (a[i - 1] == b[j - 1] ? 0 : 1));
+                corner = row[j];
+                row[j] = next;
+            }
+        }
+
+        return row[b.Length];
+    }
+
+    private sealed record Row(IReadOnlyList<CtcLattice> Lattices, ScannedLine First, int Picture, string Text);
+}

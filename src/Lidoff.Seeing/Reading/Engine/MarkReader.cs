@@ -1,0 +1,138 @@
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Finding;
+using Lidoff.Seeing.Reading.Lattices;
+using Lidoff.Seeing.Reading.Networks;
+
+namespace Lidoff.Seeing.Reading.Engine;
+
+/// <summary>
+/// Reads a mark in a region of a picture: finds its lines, closer up where they are small, decides which way up they are by the vote of their
+/// directions and, where that is not clear, by reading both ways, and reads each line once.
+/// </summary>
+public sealed class MarkReader(IReadingNetworks networks)
+{
+    /// <summary>Most lines read at once.</summary>
+    public const int MostLines = 200;
+
+    /// <summary>Least px along a region's longer side.</summary>
+    public const int LeastSide = 24;
+
+    // Characters lower than this on the sheet are looked at closer, where that brings them nearer by a third at least.
+    private const double SmallHeight = 22;
+    private const double WorthCloser = 0.75;
+
+    // A vote below this is no decision: then both ways are read.
+    private const double ClearVote = 0.6;
+
+    /// <summary>Looks at a region and runs the reader along its lines.</summary>
+    /// <param name="picture">Brightness of the picture.</param>
+    /// <param name="region">Where to look.</param>
+    /// <param name="upright">True: the text runs along the region's width; no turn is looked for.</param>
+    public ScannedMark Scan(GreyPicture picture, PictureRegion region, bool upright = false)
+    {
+        Guard.NotNull(picture);
+        var sheet = FinderSheet.Of(picture, region);
+        var maps = networks.Find(sheet);
+        var found = LineFinder.Find(maps);
+        if (Closer(sheet, found) is { } near)
+        {
+            var nearSheet = FinderSheet.Of(picture, near);
+            var nearMaps = networks.Find(nearSheet);
+            var again = LineFinder.Find(nearMaps);
+            // What shows only from afar stays as it was seen from there.
+            if (again.Count >= found.Count) (sheet, maps, found) = (nearSheet, nearMaps, again);
+        }
+
+        var layout = MarkLayout.Of(found, upright);
+        IReadOnlyList<ScannedLine> lines = Read(picture, sheet, layout);
+        IReadOnlyList<ScannedLine>? otherwise = null;
+        var turn = layout.Turn;
+        if (!upright && layout.Lines.Count > 0 && layout.Vote < ClearVote)
+        {
+            otherwise = Read(picture, sheet, layout.TurnedRound());
+            if (Legibility(otherwise) > Legibility(lines)) (lines, otherwise, turn) = (otherwise, lines, layout.TurnedRound().Turn);
+        }
+
+        var dot = BodyFinder.Dot(maps) is { } onSheet ? sheet.ToPicture(onSheet.X, onSheet.Y) : (PicturePoint?)null;
+        return new(lines, upright ? region.Turn : Angles.Whole(turn + sheet.Region.Turn), otherwise, dot, layout.Lines.Count, sheet.Region);
+    }
+
+    /// <summary>The body around a place of a picture, from close up to the whole picture; null where none is found.</summary>
+    public PictureRegion? Body(GreyPicture picture, PicturePoint place)
+    {
+        var (left, top, width, height) = Guard.NotNull(picture).Holds;
+        var most = Math.Max(width, height);
+        for (var side = Math.Min(most, 160.0); ; side = Math.Min(most, side * 1.8))
+        {
+            var sheet = FinderSheet.Of(picture, new(place, side, side, 0));
+            var middle = new PicturePoint(sheet.ValidWidth / 2.0, sheet.ValidHeight / 2.0);
+            if (BodyFinder.Find(networks.Find(sheet), middle, out _) is { } body)
+            {
+                var closer = FinderSheet.Of(picture, sheet.ToPicture(body).Grown(0.15 * Math.Max(body.Width, body.Height) * sheet.Step));
+                var again = BodyFinder.Find(networks.Find(closer), new(closer.ValidWidth / 2.0, closer.ValidHeight / 2.0), out var cut);
+                return again is { } tight && !cut ? closer.ToPicture(tight) : sheet.ToPicture(body);
+            }
+
+            if (side >= most) return null;
+        }
+    }
+
+    /// <summary>Weighs what was scanned.</summary>
+    public ReadMark Weigh(ScannedMark scanned, bool upright = false)
+    {
+        Guard.NotNull(scanned);
+        var lines = Weighed(scanned.Lines);
+        var otherwise = scanned.Otherwise is { } other ? Weighed(other) : [];
+        return new(upright ? 0 : TurnOf(scanned.Turn), [.. lines], [.. otherwise], scanned.Dot, [.. Says(scanned, lines.Count)]);
+    }
+
+    /// <summary>Clockwise turn in degrees that makes text of a direction upright, 0 to below 360, to a tenth.</summary>
+    internal static double TurnOf(double direction)
+    {
+        var turn = Math.Round(-direction * 180 / Math.PI, 1);
+        return turn < 0 ? turn + 360 : turn == 0 ? 0 : turn;
+    }
+
+    private List<ReadLine> Weighed(IReadOnlyList<ScannedLine> lines) =>
+        [.. lines.Select(line => new ReadLine(LineReading.Of([line.Lattice], networks.LineTemperature), line.Outline, 0)).Where(line => !line.Reading.IsEmpty)];
+
+    private static IEnumerable<string> Says(ScannedMark scanned, int read)
+    {
+        if (scanned.Found == 0) yield return ReadingSentences.NoText;
+        else if (read == 0) yield return ReadingSentences.NothingLegible(scanned.Found);
+        if (scanned.Found > MostLines) yield return ReadingSentences.TooManyLines(scanned.Found, MostLines);
+        else if (scanned.Found > MostOfAPart) yield return ReadingSentences.ManyLines(scanned.Found);
+        if (scanned.Otherwise is not null) yield return ReadingSentences.EitherWayUp;
+    }
+
+    // Marks have up to half a dozen lines (from memory); a kind of evidence takes as many.
+    private const int MostOfAPart = 20;
+
+    private List<ScannedLine> Read(GreyPicture picture, FinderSheet sheet, MarkLayout layout)
+    {
+        var outlines = layout.Lines.Take(MostLines).Select(sheet.ToPicture).ToList();
+        var lattices = networks.Score([.. outlines.Select(outline => LineStrip.Of(picture, outline))]);
+        return [.. outlines.Zip(lattices, (outline, lattice) => new ScannedLine(outline, lattice))];
+    }
+
+    /// <summary>A smaller region around all lines, where they are small on the sheet and leave much of it empty.</summary>
+    private static PictureRegion? Closer(FinderSheet sheet, IReadOnlyList<FoundLine> found)
+    {
+        if (found.Count == 0) return null;
+        var heights = found.Select(line => line.Outline.Height).Order().ToList();
+        if (heights[heights.Count / 2] >= SmallHeight) return null;
+        var margin = 1.5 * heights[^1];
+        var corners = found.SelectMany(line => line.Outline.Corners).ToList();
+        var (left, right) = (corners.Min(c => c.X) - margin, corners.Max(c => c.X) + margin);
+        var (top, foot) = (corners.Min(c => c.Y) - margin, corners.Max(c => c.Y) + margin);
+        var side = Math.Max(right - left, foot - top);
+        if (side > WorthCloser * Math.Max(sheet.ValidWidth, sheet.ValidHeight)) return null;
+        return sheet.ToPicture(PictureRegion.Box(left, top, right - left, foot - top));
+    }
+
+    // How much surer than a guess its characters are, added up: on other readers such a sum told up from down better than a mean did, and a
+    // place that is no more than a guess must not count for it. The other half is a choice of ours.
+    private static double Legibility(IReadOnlyList<ScannedLine> lines) =>
+        lines.Sum(line => LineReading.Of([line.Lattice]).Places.Where(place => !place.Extra).Sum(place => place.Top[0].P - ReadPlace.Guess));
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using Lidoff.Numbers.Failing;
+
+namespace Lidoff.Seeing.Reading;
+
+/// <summary>Every sentence of mark reading that a person reads.</summary>
+public static class ReadingSentences
+{
+    /// <summary>A reader's card lacks its symbols.</summary>
+    public const string NoAlphabet = "“alphabet” is missing.";
+
+    /// <summary>No text was found.</summary>
+    public const string NoText = "No text was found here. A mark needs about 12 px of height for each character, and light from the side brings a worn one out.";
+
+    /// <summary>Which way up it is was not clear.</summary>
+    public const string EitherWayUp = "Which way up this reads is not clear; it was read both ways, and the likelier one is given first.";
+
+    /// <summary>Two pictures have no line in common.</summary>
+    public static Fault NoCommonLine { get; } = new("pictures", "pictures of one mark", "These pictures have no line of text in common: they do not show one mark, or one of them is not readable. They were not combined.");
+
+    /// <summary>A file of the networks is not there.</summary>
+    public static Fault NetworkMissing(string file, string folder) => new(
+        file, "a network that comes with the program", $"{file} is missing in {folder}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read.");
+
+    /// <summary>A network is not the one its card describes.</summary>
+    public static Fault NetworkAltered(string file, string found, string expected) => new(
+        file,
+        "the network its card describes",
+        $"{file} was altered or not copied whole: its SHA-256 begins with {found[..12]}, its card says {expected[..12]}. Marks cannot be read by the machine until it is put back; everything else works.");
+
+    /// <summary>A network cannot be read or is another's.</summary>
+    public static Fault NetworkUnread(string file, string why) => new(file, "a network that can be run", $"{file} cannot be run ({Plain(why)}): marks cannot be read by the machine until it is put back. Everything else works.");
+
+    /// <summary>A card cannot be read.</summary>
+    public static Fault CardUnread(string card, string why) => new(card, "a card with name, version, sha256 and, for a reader, alphabet", $"{card} cannot be read: {Plain(why)} Marks cannot be read by the machine until it is put back; everything else works.");
+
+    /// <summary>The network runtime does not load.</summary>
+    public static Fault NoRuntime(string why) => new("onnxruntime", "ONNX Runtime's library", $"ONNX Runtime does not load ({Plain(why)}): marks cannot be read by the machine. Everything else works, and you can type what you read.");
+
+    /// <summary>A crop is too small to hold a character.</summary>
+    public static Fault TooSmall(string name, double width, double height, int least) => new(
+        name,
+        string.Create(CultureInfo.InvariantCulture, $"at least {least} px along the longer side"),
+        string.Create(CultureInfo.InvariantCulture, $"{name}: {width:0.#} × {height:0.#} px are too few to read a mark in; a character needs about 12 px of height. Take the picture closer, or a larger box."));
+
+    /// <summary>A box that lies beside the picture.</summary>
+    public static Fault BoxOutside(string name, int width, int height) => new(
+        "--box", "a box within the picture", string.Create(CultureInfo.InvariantCulture, $"{name}: the box lies outside of the picture, which is {width} × {height} px."));
+
+    /// <summary>A box that is none.</summary>
+    public static Fault NoBox(string given) => new("--box", "x,y,w,h in px with w and h above zero", $"--box wants x,y,w,h in px, such as 120,80,300,200; {SeeingSentences.Quoted(given)} is none.");
+
+    /// <summary>More lines than any mark has.</summary>
+    public static string ManyLines(int lines) =>
+        string.Create(CultureInfo.InvariantCulture, $"{lines} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone.");
+
+    /// <summary>More lines than are read at once.</summary>
+    public static string TooManyLines(int lines, int read) =>
+        string.Create(CultureInfo.InvariantCulture, $"{lines} lines were found, more than a part carries: a label, a page or a whole board. The first {read} were read; take one part by a box around it to read the others.");
+
+    /// <summary>Lines were found and none of them could be read.</summary>
+    public static string NothingLegible(int lines) => lines == 1
+        ? "A line of text was found, and nothing of it could be read."
+        : string.Create(CultureInfo.InvariantCulture, $"{lines} lines of text were found, and nothing of them could be read.");
+
+    // Another library's words: one line of them.
+    private static string Plain(string why) => SeeingSentences.Quoted(why.ReplaceLineEndings(" "))[1..^1];
+}
