@@ -32,4 +32,11 @@ public static class CommandSentences
 
     /// <summary>Every picture with a known length was looked at before.</summary>
     public static string NothingToLookAt => "No picture with a known length is left to look at.";
+
+    /// <summary>A line that was read, with how probable it is and what else it may be.</summary>
+    public static string Read(Seeing.Reading.Engine.ReadLine line)
+    {
+        var others = line.Reading.Readings.Skip(1).Where(each => each.P >= 0.02 && each.Text.Length > 0).Take(3).Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Text} {each.P:0%}")).ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"{line.Reading.Text}  {line.Reading.P:0%}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
+    }
 }

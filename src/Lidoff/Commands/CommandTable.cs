@@ -8,11 +8,11 @@ public static class CommandTable
     /// <summary>Every command that exists, in the order of the contracts.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "demo", "bench", "new", "add", "note", "entries", "claims", "look", "measure", "name", "date", "reckon", "quarrels", "moves", "tell", "verify", "catalogue",
+        "demo", "bench", "new", "add", "note", "entries", "claims", "read", "look", "measure", "name", "date", "reckon", "quarrels", "moves", "tell", "verify", "catalogue",
     ];
 
     /// <summary>Promised by the contracts and not built yet; asking for one is answered with exit 2 and a sentence.</summary>
-    public static IReadOnlyList<string> Later { get; } = ["read", "trace", "capture", "rebuild", "pack", "unpack"];
+    public static IReadOnlyList<string> Later { get; } = ["trace", "capture", "rebuild", "pack", "unpack"];
 
     /// <summary>The class of a command, found by its name alone; null when there is none.</summary>
     public static ILidoffCommand? Find(string name)

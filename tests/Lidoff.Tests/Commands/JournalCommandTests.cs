@@ -57,7 +57,7 @@ public sealed class JournalCommandTests : IDisposable
     [InlineData(ExitCodes.Look, "There is no file 'gone.jpg'.", "add", "d", "gone.jpg")]
     [InlineData(ExitCodes.Refused, "There is no file 'gone.jsonl'.", "note", "d", "gone.jsonl")]
     [InlineData(ExitCodes.Usage, "The report cannot be written as pdf yet; html, md and json can.", "tell", "d", "--to", "out", "--as", "pdf")]
-    [InlineData(ExitCodes.Usage, "lidoff read is promised and not built yet; `lidoff --help` lists what works today.", "read", "x.png")]
+    [InlineData(ExitCodes.Usage, "lidoff capture is promised and not built yet; `lidoff --help` lists what works today.", "capture", "x.csv")]
     [InlineData(ExitCodes.Usage, "Unrecognized command or argument 'nmae'.", "nmae")]
     [InlineData(ExitCodes.Usage, "--port wants a number from 0 to 65535.", "bench", "--port", "70000")]
     [InlineData(ExitCodes.Usage, "--watch and --into go together: the folder, and the dossier its files go into.", "bench", "--watch", "card")]
@@ -191,7 +191,7 @@ public sealed class JournalCommandTests : IDisposable
     private async Task<(int Code, RecordedTalk Talk)> Run(params string[] arguments)
     {
         var talk = new RecordedTalk();
-        var whole = arguments[0] is "verify" or "read" or "nmae" ? arguments : [.. arguments, "--workspace", folder["w"]];
+        var whole = arguments[0] is "verify" or "capture" or "nmae" ? arguments : [.. arguments, "--workspace", folder["w"]];
         return (await LidoffProgram.Run(whole, Seats.Of(talk, folder.Path), TestContext.Current.CancellationToken), talk);
     }
 

@@ -1,0 +1,71 @@
+using System.Text.Json;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Lattices;
+
+namespace Lidoff.Seeing.Reading.Engine;
+
+/// <summary>Writes what was read as docs/contracts.md lays it down: keys in fixed order, a machine's numbers rounded.</summary>
+public static class ReadWriter
+{
+    /// <summary>Decimals of a probability: beyond them a network's digits are its own.</summary>
+    internal const int Digits = 4;
+
+    /// <summary>Writes <c>"turn_deg"</c> and <c>"lines"</c> into the object that the caller has begun.</summary>
+    public static void Write(Utf8JsonWriter json, ReadMark read)
+    {
+        Guard.NotNull(json);
+        json.WriteNumber("turn_deg", Guard.NotNull(read).TurnDeg);
+        json.WriteStartArray("lines");
+        foreach (var line in read.Lines) Write(json, line);
+        json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, ReadLine line)
+    {
+        json.WriteStartObject();
+        json.WriteString("text", line.Reading.Text);
+        json.WriteNumber("p", Share(line.Reading.P));
+        json.WriteStartArray("outline");
+        foreach (var corner in line.Outline) Write(json, corner);
+        json.WriteEndArray();
+        json.WriteStartArray("glyphs");
+        // One for each character of the text; a place where one more may stand is none of them.
+        foreach (var place in line.Reading.Places.Where(place => place.Character.Length > 0)) Write(json, place, line.At(place));
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, ReadPlace place, PicturePoint at)
+    {
+        json.WriteStartObject();
+        json.WritePropertyName("at");
+        Write(json, at);
+        json.WriteStartArray("top");
+        foreach (var (symbol, p) in place.Top)
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(symbol);
+            json.WriteNumberValue(Share(p));
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("rest", Share(place.Rest));
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, PicturePoint point)
+    {
+        json.WriteStartArray();
+        json.WriteNumberValue(Px(point.X));
+        json.WriteNumberValue(Px(point.Y));
+        json.WriteEndArray();
+    }
+
+    /// <summary>A probability, rounded.</summary>
+    internal static double Share(double p) => Math.Round(p, Digits);
+
+    /// <summary>A place in px, rounded to a tenth; never minus zero.</summary>
+    internal static double Px(double px) => Math.Round(px, 1) + 0.0;
+}

@@ -1,0 +1,149 @@
+using System.Text.Json;
+using Lidoff.Seeing.Reading.Lattices;
+using Lidoff.TestSupport;
+
+namespace Lidoff.Tests.Commands;
+
+/// <summary>read, called like a user, on painted bars and with networks of a few nodes that take each bright bar for an A.</summary>
+public sealed class ReadCommandTests : IDisposable
+{
+    private readonly TempFolder folder = new();
+
+    public ReadCommandTests()
+    {
+        TinyOnnx.Write(folder["models"], "finder", TinyOnnx.Finder());
+        // In spreads from the mean bars stand at 0.3 and ground at -1.9, worked out from their areas within a tight strip; what is filled up
+        // behind the line stands at 0. Between the last and the first lies the border of these two levels.
+        TinyOnnx.Write(folder["models"], "reader", TinyOnnx.Reader(ReadingAlphabet.OfMarks.Classes, new Dictionary<int, float> { [0] = -0.35f, [11] = 0.6f }), ReadingAlphabet.OfMarks.Symbols);
+    }
+
+    public void Dispose() => folder.Dispose();
+
+    private async Task<(int Code, RecordedTalk Talk)> Run(params string[] arguments)
+    {
+        var talk = new RecordedTalk();
+        var seat = Seats.Of(talk, folder.Path) with { ProgramFolder = folder.Path };
+        return (await LidoffProgram.Run(arguments, seat, TestContext.Current.CancellationToken), talk);
+    }
+
+    /// <summary>A grey picture with bars of 60 × 40 px and 12 px between them.</summary>
+    private void Paint(string name, int width, int height, int left, int top, int bars)
+    {
+        var pixels = new byte[width * height];
+        for (var i = 0; i < pixels.Length; i++)
+        {
+            var (x, y) = ((i % width) - left, (i / width) - top);
+            pixels[i] = (byte)(x >= 0 && x < 72 * bars && x % 72 < 60 && y is >= 0 and < 40 ? 230 : 30);
+        }
+
+        using var image = NetVips.Image.NewFromMemory(pixels, width, height, 1, NetVips.Enums.BandFormat.Uchar);
+        File.WriteAllBytes(folder[name], image.PngsaveBuffer());
+    }
+
+    [Fact]
+    public async Task A_mark_comes_as_the_contract_lays_it_down()
+    {
+        Paint("chip.png", 384, 160, 90, 60, 3);
+        var (code, talk) = await Run("read", "chip.png", "--json");
+        Assert.Equal(ExitCodes.Done, code);
+        Assert.Empty(talk.Said);
+        var read = CommandRun.Only(talk);
+        Assert.Equal(["format", "image", "turn_deg", "lines"], CommandRun.Keys(read));
+        Assert.Equal((1, "chip.png", 0.0), (read.GetProperty("format").GetInt32(), read.GetProperty("image").GetString(), read.GetProperty("turn_deg").GetDouble()));
+        var line = Assert.Single(read.GetProperty("lines").EnumerateArray());
+        Assert.Equal(["text", "p", "outline", "glyphs"], CommandRun.Keys(line));
+        Assert.Equal("AAA", line.GetProperty("text").GetString());
+        Assert.InRange(line.GetProperty("p").GetDouble(), 0.9, 1);
+        // Clockwise from the top left: bars from (90, 60) to (294, 100).
+        (double X, double Y)[] truth = [(90, 60), (294, 60), (294, 100), (90, 100)];
+        Near(truth, line.GetProperty("outline"));
+        var glyphs = line.GetProperty("glyphs").EnumerateArray().ToList();
+        Assert.Equal(3, glyphs.Count);
+        for (var i = 0; i < 3; i++)
+        {
+            Assert.Equal(["at", "top", "rest"], CommandRun.Keys(glyphs[i]));
+            Assert.Equal(120 + (72 * i), glyphs[i].GetProperty("at")[0].GetDouble(), 20.0);
+            Assert.Equal(80, glyphs[i].GetProperty("at")[1].GetDouble(), 3.0);
+            var top = glyphs[i].GetProperty("top").EnumerateArray().ToList();
+            Assert.Equal("A", top[0][0].GetString());
+            Assert.Equal(1, top.Sum(each => each[1].GetDouble()) + glyphs[i].GetProperty("rest").GetDouble(), 0.002);
+        }
+
+        // The same input, the same bytes.
+        Assert.Equal(talk.Out, (await Run("read", "chip.png", "--json")).Talk.Out);
+    }
+
+    [Fact]
+    public async Task A_box_leaves_outlines_in_the_picture_as_it_lies_and_people_get_a_line()
+    {
+        Paint("board.png", 900, 700, 500, 400, 2);
+        var (code, talk) = await Run("read", "board.png", "--box", "430,360,300,120", "--upright", "--json");
+        Assert.Equal(ExitCodes.Done, code);
+        var line = Assert.Single(CommandRun.Only(talk).GetProperty("lines").EnumerateArray());
+        Assert.Equal("AA", line.GetProperty("text").GetString());
+        Near([(500, 400), (632, 400), (632, 440), (500, 440)], line.GetProperty("outline"));
+        Assert.StartsWith("AA  ", Assert.Single((await Run("read", "board.png", "--box", "430,360,300,120")).Talk.Out), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task One_bad_picture_among_others_stands_in_its_place()
+    {
+        Paint("chip.png", 384, 160, 90, 60, 3);
+        File.WriteAllText(folder["note.txt"], "no picture");
+        var (code, talk) = await Run("read", "note.txt", "chip.png", "nowhere.png", "--json");
+        Assert.Equal(ExitCodes.Look, code);
+        Assert.Equal(3, talk.Out.Count);
+        var first = JsonDocument.Parse(talk.Out[0]).RootElement;
+        Assert.Equal(["format", "id", "error"], CommandRun.Keys(first));
+        Assert.Equal("note.txt", first.GetProperty("id").GetString());
+        Assert.Equal("chip.png", JsonDocument.Parse(talk.Out[1]).RootElement.GetProperty("image").GetString());
+        Assert.Equal(2, talk.Said.Count);
+        Assert.Equal(ExitCodes.Refused, (await Run("read", "nowhere.png", "--json")).Code);
+    }
+
+    [Fact]
+    public async Task No_text_says_so_and_is_no_failure()
+    {
+        Paint("bare.png", 300, 200, 0, 0, 0);
+        var (code, talk) = await Run("read", "bare.png", "--json");
+        Assert.Equal(ExitCodes.Done, code);
+        Assert.Equal("""{"format":1,"image":"bare.png","turn_deg":0,"lines":[]}""", Assert.Single(talk.Out));
+        Assert.Equal("bare.png: No text was found here. A mark needs about 12 px of height for each character, and light from the side brings a worn one out.", Assert.Single(talk.Said));
+    }
+
+    [Theory]
+    [InlineData("10,10,20,20", ExitCodes.Refused, "chip.png: 20 × 20 px are too few to read a mark in; a character needs about 12 px of height. Take the picture closer, or a larger box.")]
+    [InlineData("400,10,50,50", ExitCodes.Refused, "chip.png: the box lies outside of the picture, which is 384 × 160 px.")]
+    [InlineData("10,10,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,50” is none.")]
+    [InlineData("10,10,0,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,0,50” is none.")]
+    [InlineData("NaN,10,5,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “NaN,10,5,50” is none.")]
+    public async Task A_box_that_will_not_do_is_told(string box, int expected, string say)
+    {
+        Paint("chip.png", 384, 160, 90, 60, 3);
+        var (code, talk) = await Run("read", "chip.png", "--box", box);
+        Assert.Equal((expected, say), (code, Assert.Single(talk.Said)));
+    }
+
+    [Fact]
+    public async Task Networks_that_are_missing_or_altered_are_told_and_nothing_else_is_lost()
+    {
+        Paint("chip.png", 384, 160, 90, 60, 3);
+        File.AppendAllText(Path.Combine(folder["models"], "finder.onnx"), "x");
+        File.Delete(Path.Combine(folder["models"], "reader.onnx"));
+        var (code, talk) = await Run("read", "chip.png", "--json");
+        Assert.Equal(ExitCodes.Refused, code);
+        Assert.Empty(talk.Out);
+        Assert.StartsWith("finder.onnx was altered or not copied whole: ", talk.Said[0], StringComparison.Ordinal);
+        Assert.StartsWith("reader.onnx is missing in ", talk.Said[1], StringComparison.Ordinal);
+    }
+
+    private static void Near((double X, double Y)[] truth, JsonElement outline)
+    {
+        Assert.Equal(4, outline.GetArrayLength());
+        for (var i = 0; i < 4; i++)
+        {
+            Assert.Equal(truth[i].X, outline[i][0].GetDouble(), 5.0);
+            Assert.Equal(truth[i].Y, outline[i][1].GetDouble(), 5.0);
+        }
+    }
+}
