@@ -50,7 +50,7 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
     /// <summary>Looks at a picture that is in memory.</summary>
     internal static PictureLook Of(GreyPicture grey)
     {
-        var slant = BoardLines.Read(EdgeSegments.Find(grey, LeastLength), grey.Width, grey.Height);
+        var slant = BoardLines.Read(CaptionStrips.Without(EdgeSegments.Find(grey, LeastLength), grey), grey.Width, grey.Height);
         var (gain, letters) = MirroredWords.Weigh(grey, slant?.Turn ?? 0);
         return new(slant, letters >= LeastLetters && gain > LeastGain && gain > LeastGainEach * letters) { Grey = grey };
     }
