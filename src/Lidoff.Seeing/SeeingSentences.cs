@@ -248,6 +248,10 @@ public static class SeeingSentences
     public static string MeasureOneGap(SpanCandidate best, SpanCandidate rival) =>
         $"No standard pitch fits well; the nearest are {Number(best.PitchMm, 3)} and {Number(rival.PitchMm, 3)} mm. Measuring from the first to the last lead, middle to middle, would decide.";
 
+    /// <summary>More lines than one mark may have.</summary>
+    public static string ReadingCut(int lines, int kept) =>
+        string.Create(CultureInfo.InvariantCulture, $"{lines} lines were read, and a mark has {kept} at most: the others are not kept here. Read one part by a box around it.");
+
     /// <summary>A length in mm with a sensible number of digits.</summary>
     public static string Mm(double mm) => Number(mm, Math.Abs(mm) < 0.1 ? 3 : 2) + " mm";
 

@@ -13,6 +13,7 @@ public static class SpotNames
     [
         .. view.Live<SpotSighting>().Select(spot => spot.Value.Spot)
             .Concat(view.Live<MarkSighting>().Select(mark => mark.Value.Spot))
+            .Concat(view.Live<ReadingSighting>().Select(reading => reading.Value.Spot))
             .Concat(view.Live<BodySighting>().Select(body => body.Value.Spot))
             .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
     ];

@@ -1,3 +1,5 @@
+using Lidoff.Numbers.Failing;
+
 namespace Lidoff.Naming.Marks;
 
 /// <summary>
@@ -12,6 +14,18 @@ public sealed record MarkPosition(IReadOnlyList<GlyphChance> Alternatives, doubl
 
     /// <summary>Any number of unread glyphs.</summary>
     public static MarkPosition Gap { get; } = new([], 1, true);
+
+    /// <summary>
+    /// A place with alternatives. Signs and blanks are not part of a mark's text, so a place that may be a hyphen is one where, as far as
+    /// the text goes, nothing may be printed.
+    /// </summary>
+    /// <param name="chances">Characters with their probabilities.</param>
+    /// <param name="nothing">Probability that nothing is printed there.</param>
+    public static MarkPosition Of(IReadOnlyList<GlyphChance> chances, double nothing)
+    {
+        var signs = Guard.NotNull(chances).Where(chance => !char.IsLetterOrDigit(chance.Glyph)).Sum(chance => chance.P);
+        return new([.. chances.Where(chance => char.IsLetterOrDigit(chance.Glyph))], Math.Max(0, 1 - nothing - chances.Sum(chance => chance.P)), false, Math.Min(1, nothing + signs));
+    }
 
     /// <summary>A glyph that a person read without naming alternatives.</summary>
     public static MarkPosition Read(char glyph) => new([new(glyph, 1)], 0, false);

@@ -67,7 +67,7 @@ internal static class MarkReading
             }
         }
         // A hundredth of slack: readers round their probabilities.
-        if (good && sum <= 1.01) return new MarkPosition(chances, Math.Max(0, 1 - sum), false, Math.Min(1, nothing));
+        if (good && sum <= 1.01) return MarkPosition.Of(chances, nothing);
         fields.Faults.Add(EvidenceSentences.Wrong(where, expected));
         return MarkPosition.Unread;
     }

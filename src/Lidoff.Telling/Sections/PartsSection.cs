@@ -37,6 +37,7 @@ public sealed class PartsSection : IReportSection
     [
         .. context.View.Live<SpotSighting>().Select(spot => spot.Value.Spot)
             .Concat(context.View.Live<MarkSighting>().Select(mark => mark.Value.Spot))
+            .Concat(context.View.Live<ReadingSighting>().Select(reading => reading.Value.Spot))
             .Concat(context.View.Live<BodySighting>().Select(body => body.Value.Spot))
             .Distinct(StringComparer.Ordinal).Order(NaturalOrder.Instance),
     ];
@@ -51,11 +52,19 @@ public sealed class PartsSection : IReportSection
         [
             [new TextRun(spot)],
             [new TextRun(role)],
-            mark is null ? [new TextRun("not read")] : [new MarkRun(mark), .. answer.Evidence.Elsewhere.Select(other => new TextRun($"; specimen {other.Specimen} reads {other.Mark}"))],
+            mark is null ? [new TextRun("not read")] : [new MarkRun(mark), .. ByMachine(answer.Evidence.Machine), .. answer.Evidence.Elsewhere.Select(other => new TextRun($"; specimen {other.Specimen} reads {other.Mark}"))],
             [answer.Asked ? context.Value("part:" + spot) : new TextRun("not looked at")],
             [new TextRun(Rivals(answer))],
             [new TextRun(!answer.Asked || (answer.Level == NameLevel.Part && answer.P > 0.95) ? "" : answer.Local.Next.Count > 0 ? answer.Local.Next[0].Measure : "")],
         ];
+    }
+
+    // Whose reading it is must be seen: a machine's where no person read, and beside a person's what the machine read.
+    private static IEnumerable<Inline> ByMachine(MachineReading? machine)
+    {
+        if (machine is null) yield break;
+        if (machine.Counts) yield return new TextRun(", read by the machine");
+        else yield return new TextRun($"; the machine read {machine.Mark}");
     }
 
     private static string Rivals(IdentityAnswer answer)

@@ -25,6 +25,7 @@ public sealed class EntryPayloads
         Take<LengthSighting>(view);
         Take<LandmarkSighting>(view);
         Take<MarkSighting>(view);
+        Take<ReadingSighting>(view);
         Take<BodySighting>(view);
         Take<PitchSighting>(view);
         Take<SpotSighting>(view);

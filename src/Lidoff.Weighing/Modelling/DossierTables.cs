@@ -49,6 +49,9 @@ public sealed class DossierTables
     /// <summary>Marks, by spot.</summary>
     public SightingTable<MarkSighting> Marks { get; } = new("marks", mark => [mark.Spot]);
 
+    /// <summary>Marks as machines read them, by spot.</summary>
+    public SightingTable<ReadingSighting> Readings { get; } = new("readings", reading => [reading.Spot]);
+
     /// <summary>Spots, by spot.</summary>
     public SightingTable<SpotSighting> Spots { get; } = new("spots", spot => [spot.Spot]);
 
@@ -85,6 +88,6 @@ public sealed class DossierTables
     /// <summary>All of them.</summary>
     public IReadOnlyList<ISightingTable> All =>
     [
-        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Looks, Lengths, Shapes, Bodies, Pitches, Marks, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
+        Files, AllFiles, Scales, Landmarks, Pictures, Composed, Looks, Lengths, Shapes, Bodies, Pitches, Marks, Readings, Spots, Buses, Identities, Pins, Supplies, Masses, Specimens, States, Decisions, Alike, Reckonings,
     ];
 }

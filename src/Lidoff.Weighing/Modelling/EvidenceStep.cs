@@ -12,7 +12,7 @@ using Lidoff.Tracing.Kinds;
 namespace Lidoff.Weighing.Modelling;
 
 /// <summary>
-/// Gathers from all rooms what is known of the part at a spot, on one specimen or on several that a person said are alike. Of several sightings of one mark the newest counts: two readings of
+/// Gathers from all rooms what is known of the part at a spot, on one specimen or on several that a person said are alike. Of several sightings of one mark the newest counts, a person's before a machine's: two readings of
 /// one body are one line of evidence. Bodies and pitches are averaged. What was scaled by the spot's own recognised package is left out: it would count the recognising twice.
 /// </summary>
 public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, ShapeStep shapes) : Step<string, SpotEvidence>
@@ -28,7 +28,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
     public override string Name => "evidence";
 
     /// <inheritdoc/>
-    public override bool Same(SpotEvidence before, SpotEvidence after) => before.Told.Equals(after.Told) && before.Specimen == after.Specimen && before.Elsewhere.Equals(after.Elsewhere);
+    public override bool Same(SpotEvidence before, SpotEvidence after) => before.Told.Equals(after.Told) && before.Specimen == after.Specimen && before.Elsewhere.Equals(after.Elsewhere) && before.Machine == after.Machine;
 
     /// <inheritdoc/>
     public override SpotEvidence Compute(string key, IReads reads)
@@ -36,11 +36,14 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
         var told = new List<ToldEvidence>();
         var evidence = new NameEvidence();
         var all = tables.Marks.About(key, reads);
-        var counting = Counting(key, all, reads);
-        if (counting.Of(all) is { Count: > 0 } marks)
+        var machine = Machine(tables.Readings.About(key, reads));
+        var counting = Counting(key, all.Count > 0 ? all : machine, reads);
+        var (marks, readings) = (counting.Of(all), counting.Of(machine));
+        // What a person read stands for the mark; the machine's reading of the same print is no second line of evidence.
+        if ((marks.Count > 0 ? marks[^1] : readings.Count > 0 ? readings[^1] : null) is { } mark)
         {
-            evidence = evidence with { Mark = Lattice(marks[^1].Value) };
-            told.Add(new("mark", marks[^1].Value.Written, [marks[^1].Id]));
+            evidence = evidence with { Mark = Lattice(mark.Value) };
+            told.Add(new("mark", mark.Value.Written, [mark.Id]));
         }
 
         if (Body(key, counting, reads) is { } body)
@@ -104,11 +107,18 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
             if (kind is not null) told.Add(new("class", kind, Ids(spots)));
         }
 
-        var mark = told.Find(each => each.Evidence == "mark")?.Says ?? "";
-        var elsewhere = all.Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
-            .Select(group => group.Last()).Where(each => each.Value.Written != mark).OrderBy(each => each.Specimen, StringComparer.Ordinal);
-        return new(key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id))]);
+        var says = told.Find(each => each.Evidence == "mark")?.Says ?? "";
+        var byPeople = all.Select(each => each.Specimen).ToHashSet(StringComparer.Ordinal);
+        var elsewhere = all.Concat(machine.Where(each => !byPeople.Contains(each.Specimen))).Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
+            .Select(group => group.Last()).Where(each => each.Value.Written != says).OrderBy(each => each.Specimen, StringComparer.Ordinal);
+        return new(
+            key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id))],
+            readings.Count > 0 ? new(readings[^1].Value.Written, readings[^1].Id, marks.Count == 0) : null);
     }
+
+    /// <summary>Machine readings in which something was read, as the marks they are.</summary>
+    private static IReadOnlyList<Sighting<MarkSighting>> Machine(IReadOnlyList<Sighting<ReadingSighting>> readings) =>
+        [.. readings.Where(each => each.Value.Mark is not null).Select(each => new Sighting<MarkSighting>(each.Entry, each.Specimen, each.Value.Mark!))];
 
     private List<ShapeReading> Combs(string key, SpotSpecimens counting, IReads reads)
     {
@@ -164,7 +174,7 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
         {
             var chances = place.Top.Where(glyph => glyph.Character.Length == 1).Select(glyph => new GlyphChance(glyph.Character[0], glyph.P)).ToList();
             var nothing = place.Top.Where(glyph => glyph.Character.Length == 0).Sum(glyph => glyph.P);
-            return new MarkPosition(chances, Math.Max(0, 1 - nothing - chances.Sum(chance => chance.P)), false, Math.Min(1, nothing));
+            return MarkPosition.Of(chances, nothing);
         })];
     }
 

@@ -42,7 +42,7 @@ public sealed class IdentityStep(DossierTables tables, EvidenceStep evidence, La
     /// <inheritdoc/>
     public override bool Same(IdentityAnswer before, IdentityAnswer after) =>
         before.Says == after.Says && before.P.Equals(after.P) && before.Grade == after.Grade && before.Level == after.Level
-        && before.Evidence.Told.Equals(after.Evidence.Told) && before.Evidence.Specimen == after.Evidence.Specimen && before.Evidence.Elsewhere.Equals(after.Evidence.Elsewhere) && before.Decisions.Equals(after.Decisions);
+        && before.Evidence.Told.Equals(after.Evidence.Told) && before.Evidence.Specimen == after.Evidence.Specimen && before.Evidence.Elsewhere.Equals(after.Evidence.Elsewhere) && before.Evidence.Machine == after.Evidence.Machine && before.Decisions.Equals(after.Decisions);
 
     /// <inheritdoc/>
     public override IdentityAnswer Compute(string key, IReads reads)

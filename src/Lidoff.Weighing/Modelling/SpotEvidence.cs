@@ -9,4 +9,5 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Told">Each piece of evidence in words, with the entries it came from; two equal ones mean equal evidence.</param>
 /// <param name="Specimen">The specimen it was seen on; empty where none was named.</param>
 /// <param name="Elsewhere">Marks of other specimens that read otherwise there and do not count.</param>
-public sealed record SpotEvidence(string Spot, NameEvidence Evidence, ValueList<ToldEvidence> Told, string Specimen, ValueList<OtherSpecimen> Elsewhere);
+/// <param name="Machine">What a machine read there, on what counts; null where none did.</param>
+public sealed record SpotEvidence(string Spot, NameEvidence Evidence, ValueList<ToldEvidence> Told, string Specimen, ValueList<OtherSpecimen> Elsewhere, MachineReading? Machine = null);

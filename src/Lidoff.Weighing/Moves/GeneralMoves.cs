@@ -58,6 +58,7 @@ internal static class GeneralMoves
         }
 
         foreach (var mark in bench.View.Live<MarkSighting>()) classes.TryAdd(mark.Value.Spot, "");
+        foreach (var reading in bench.View.Live<ReadingSighting>()) classes.TryAdd(reading.Value.Spot, "");
         foreach (var (spot, kind) in classes.OrderBy(pair => pair.Key, NaturalOrder.Instance).ThenBy(pair => pair.Key, StringComparer.Ordinal))
         {
             if (!Nameable.Contains(kind) && !bench.Model.Identity(spot).Asked) continue;

@@ -1,4 +1,5 @@
 using Lidoff.Naming.Kinds;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Bench.Rooms.Name;
 
@@ -25,6 +26,14 @@ public static class NameSentences
 
     /// <summary>What another specimen reads, beside the mark that counts.</summary>
     public static string Elsewhere(string specimen, string mark) => $"{specimen} reads {mark}";
+
+    /// <summary>Whose reading the mark is where it is a machine's, and what the machine read beside a person's.</summary>
+    public static IEnumerable<string> ByMachine(MachineReading? machine) => machine switch
+    {
+        null => [],
+        { Counts: true } => ["read by the machine"],
+        _ => [$"the machine read {machine.Mark}"],
+    };
 
     /// <summary>Under the field that joins specimens.</summary>
     public const string AlikeHint = "Sightings of one specimen only make up a name. Say why they hold the same part here, and what was seen on any of them counts.";

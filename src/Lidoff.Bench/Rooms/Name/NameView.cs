@@ -20,7 +20,8 @@ public sealed record NameView(ValueList<SpotRow> Spots)
         var view = dossier.Session.View;
         var pointed = view.Live<SpotSighting>().Select(each => each.Value).ToLookup(spot => spot.Spot, StringComparer.Ordinal);
         var marks = view.Live<MarkSighting>().ToLookup(mark => mark.Value.Spot, StringComparer.Ordinal);
-        return new([.. SpotNames.Of(view).Select(spot => Row(dossier, spot, pointed[spot], marks[spot]))]);
+        var readings = view.Live<ReadingSighting>().ToDictionary(reading => reading.Id, reading => reading.Value.Mark);
+        return new([.. SpotNames.Of(view).Select(spot => Row(dossier, spot, pointed[spot], marks[spot], readings))]);
     }
 
     /// <summary>How far an answer settles a spot.</summary>
@@ -31,12 +32,13 @@ public sealed record NameView(ValueList<SpotRow> Spots)
         _ => Settled.None,
     };
 
-    private static SpotRow Row(OpenDossier dossier, string spot, IEnumerable<SpotSighting> pointed, IEnumerable<Sighting<MarkSighting>> marks)
+    private static SpotRow Row(OpenDossier dossier, string spot, IEnumerable<SpotSighting> pointed, IEnumerable<Sighting<MarkSighting>> marks, Dictionary<EntryId, MarkSighting?> readings)
     {
         var answer = dossier.Model.Identity(spot);
         // The one that names it; two specimens may read differently.
         var counted = answer.Evidence.Told.FirstOrDefault(told => told.Evidence == "mark")?.From ?? [];
-        var mark = marks.LastOrDefault(each => counted.Contains(each.Id))?.Value;
+        var machine = answer.Evidence.Machine;
+        var mark = marks.LastOrDefault(each => counted.Contains(each.Id))?.Value ?? (machine is { Counts: true } ? readings[machine.Entry] : null);
         var best = answer.Asked ? answer.Best : -1;
         var settled = SettledOf(answer);
         var candidate = best >= 0 ? answer.Local.Candidates[best] : null;
@@ -45,7 +47,7 @@ public sealed record NameView(ValueList<SpotRow> Spots)
             pointed.Select(each => each.Role).LastOrDefault(role => role.Length > 0) ?? "",
             SpotCrop.Of(dossier, pointed),
             mark?.Written ?? "",
-            string.Join("; ", answer.Evidence.Elsewhere.Select(other => NameSentences.Elsewhere(other.Specimen, other.Mark))),
+            string.Join("; ", NameSentences.ByMachine(machine).Concat(answer.Evidence.Elsewhere.Select(other => NameSentences.Elsewhere(other.Specimen, other.Mark)))),
             settled,
             settled == Settled.Open ? "" : answer.Says,
             candidate?.Part.Name ?? "",

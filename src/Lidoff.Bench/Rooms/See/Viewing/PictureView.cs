@@ -97,6 +97,8 @@ public sealed record PictureView(
     private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here)
     {
         var marks = view.Live<MarkSighting>().GroupBy(mark => mark.Value.Spot, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Last().Value.Written, StringComparer.Ordinal);
+        // What a machine read shows where no person read anything.
+        foreach (var read in view.Live<ReadingSighting>().GroupBy(read => read.Value.Spot, StringComparer.Ordinal)) if (read.Last().Value.Mark is { } mark) marks.TryAdd(read.Key, mark.Written);
         foreach (var spot in view.Live<SpotSighting>().Where(each => here(each.Value.Picture)))
         {
             var value = spot.Value;

@@ -1,0 +1,80 @@
+using Lidoff.Evidence.Entries;
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Engine;
+using Lidoff.Seeing.Reading.Finding;
+using Lidoff.Seeing.Reading.Lattices;
+using Lidoff.Seeing.Reading.Networks;
+
+namespace Lidoff.Seeing.Kinds;
+
+/// <summary>
+/// A mark as a machine read it, once, in one picture or several of it. Files and networks are named by content hash, numbers are rounded. A
+/// person's own mark stands beside it and counts before it.
+/// </summary>
+/// <param name="Spot">What the mark stands on.</param>
+/// <param name="Pictures">The pictures; places lie in the first unless a line says otherwise.</param>
+/// <param name="Region">What part of the first picture was looked at.</param>
+/// <param name="TurnDeg">Clockwise turn that makes the mark upright there, degrees.</param>
+/// <param name="Lines">What was read, from the top; none where nothing was.</param>
+/// <param name="Otherwise">The lines read the other way up, where it was not clear which is right.</param>
+/// <param name="Dot">Pin-1 dot in the first picture; null where none was seen.</param>
+/// <param name="Networks">Hashes of finder and reader.</param>
+/// <param name="Settings">What they ran by.</param>
+/// <param name="Program">Version of the program that read.</param>
+/// <param name="Says">What was said of it.</param>
+public sealed record ReadingSighting(
+    string Spot,
+    ValueList<string> Pictures,
+    PictureRegion Region,
+    double TurnDeg,
+    ValueList<ReadingLine> Lines,
+    ValueList<string> Otherwise,
+    PicturePoint? Dot,
+    ValueList<string> Networks,
+    string Settings,
+    string Program,
+    ValueList<string> Says)
+{
+    /// <summary>The mark as one would be noted by a person; null where nothing was read.</summary>
+    public MarkSighting? Mark => Lines.Count == 0 ? null : new(Spot, [.. Lines.Select(line => line.Line)]);
+
+    /// <summary>What was read, rounded; of more lines than a mark may have those that go beyond it are told and left out.</summary>
+    /// <param name="spot">What the mark stands on.</param>
+    /// <param name="pictures">Hashes of the pictures.</param>
+    /// <param name="region">What part of the first was looked at.</param>
+    /// <param name="read">What was read.</param>
+    /// <param name="networks">By what.</param>
+    /// <param name="program">Version of the program.</param>
+    public static ReadingSighting Of(string spot, IReadOnlyList<string> pictures, PictureRegion region, ReadMark read, IReadingNetworks networks, string program)
+    {
+        Guard.NotNull(read);
+        Guard.NotNull(networks);
+        List<string> says = [.. read.Says];
+        if (read.Lines.Count > MarkLines.Most) says.Add(SeeingSentences.ReadingCut(read.Lines.Count, MarkLines.Most));
+        return new(
+            spot,
+            pictures.ToValueList(),
+            new(Rounded(region.Middle), ReadWriter.Px(region.Width), ReadWriter.Px(region.Height), Math.Round(region.Turn, 4)),
+            read.TurnDeg,
+            [.. read.Lines.Take(MarkLines.Most).Select(Line)],
+            [.. read.Otherwise.Take(MarkLines.Most).Select(line => line.Reading.Text).Where(text => text.Length > 0)],
+            read.Dot is { } dot ? Rounded(dot) : null,
+            networks.Hashes.ToValueList(),
+            networks.Settings,
+            program,
+            [.. says]);
+    }
+
+    private static ReadingLine Line(ReadLine line)
+    {
+        ValueList<MarkPlace> places = [.. line.Reading.Places.Select(place => new MarkPlace([.. place.Top.Select(each => new MarkGlyph(each.Symbol, ReadWriter.Share(each.P)))]))];
+        return new(
+            MarkLines.OfPlaces(places),
+            [.. line.Reading.Readings.Where(each => each.Text.Length > 0).Select(each => new LineText(each.Text, ReadWriter.Share(each.P)))],
+            [.. line.Outline.Select(Rounded)],
+            line.Picture);
+    }
+
+    private static PicturePoint Rounded(PicturePoint point) => new(ReadWriter.Px(point.X), ReadWriter.Px(point.Y));
+}

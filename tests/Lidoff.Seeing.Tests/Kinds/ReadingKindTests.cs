@@ -1,0 +1,70 @@
+using System.Text;
+using System.Text.Json;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Reading.Engine;
+using Lidoff.Seeing.Reading.Finding;
+using Lidoff.Seeing.Tests.Reading.Engine;
+using Lidoff.TestSupport;
+
+namespace Lidoff.Seeing.Tests.Kinds;
+
+public sealed class ReadingKindTests
+{
+    private const string Rest = """ "region":[50,40,100,80,0],"turn_deg":180,"networks":["aa","bb"],"settings":"s","program":"p" """;
+
+    private const string Good =
+        """{"spot":"U3","pictures":["cc"],"lines":[[[["N",0.98],["H",0.01]],[["8",0.4],["B",0.35]],[["",0.9],["5",0.1]]]],"readings":[[["N8",0.4],["NB",0.35]]],"outlines":[[90,50],[10,50],[10,30],[90,30]],"dot":[12,8],"says":["x"],""" + Rest + "}";
+
+    [Fact]
+    public void A_line_reads_in_full_and_is_a_mark_to_whoever_weighs_it()
+    {
+        var read = KindLines.Read(new ReadingKind(), Good);
+        Assert.Equal(("U3", 180.0, 0.4), (read.Spot, read.TurnDeg, read.Lines[0].P));
+        Assert.Equal(new PictureRegion(new(50, 40), 100, 80, 0), read.Region);
+        // A place below one half stays open, one that is most likely empty is none.
+        Assert.Equal(("N?", "N8|B5|_"), (read.Mark!.Text, read.Mark.Written.Replace("_|5", "5|_", StringComparison.Ordinal)));
+        Assert.Equal((90, 50), (read.Lines[0].Outline[0].X, read.Lines[0].Outline[0].Y));
+        Assert.Equal(12, read.Dot!.Value.X);
+        Assert.Equal(read, KindLines.Read(new ReadingKind(), Good));
+        Assert.Empty(KindLines.Complaints(new ReadingKind(), Good));
+    }
+
+    [Fact]
+    public void Nothing_read_is_a_reading_too() =>
+        Assert.Null(KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],""" + Rest + "}").Mark);
+
+    [Fact]
+    public void What_the_engine_read_is_stored_rounded_and_reads_back_the_same()
+    {
+        var networks = new DrawnNetworks((new PictureRegion(new(200, 100), 240, 46, 0), "N52832")) { Dot = new(40, 40), Doubts = new Dictionary<int, (char, double)> { [3] = ('B', 0.312345) } };
+        var reader = new MarkReader(networks);
+        var (region, picture) = (new PictureRegion(new(200, 100), 400, 200, 0), networks.Paint(400, 200));
+        var seen = ReadingSighting.Of("U1", ["cc"], region, reader.Weigh(reader.Scan(picture, region)), networks, "lidoff 0.1");
+        Assert.Equal("N52832", seen.Mark!.Text);
+        Assert.Equal(0.3123, seen.Lines[0].Line.Places[3].Top[1].P, 3);
+        Assert.All(seen.Lines[0].Line.Places.SelectMany(place => place.Top), glyph => Assert.Equal(Math.Round(glyph.P, 4), glyph.P));
+        Assert.All(seen.Lines[0].Outline, corner => Assert.Equal((Math.Round(corner.X, 1), Math.Round(corner.Y, 1)), (corner.X, corner.Y)));
+        Assert.Equal(["N52832", "N52B32"], seen.Lines[0].Readings.Take(2).Select(each => each.Text));
+        Assert.Equal(networks.Hashes, seen.Networks);
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream))
+        {
+            json.WriteStartObject();
+            ReadingKind.WriteKeys(json, seen);
+            json.WriteEndObject();
+        }
+
+        var text = Encoding.UTF8.GetString(stream.ToArray());
+        Assert.Equal(seen, KindLines.Read(new ReadingKind(), text));
+        // The same picture read again gives the same entry.
+        Assert.Equal(seen, ReadingSighting.Of("U1", ["cc"], region, reader.Weigh(reader.Scan(picture, region)), networks, "lidoff 0.1"));
+    }
+
+    [Theory]
+    [InlineData("""{"spot":"U3","pictures":["cc"],"lines":["N52832"],"readings":[[["N",1]]],""" + Rest + "}", "\"lines\" should be lists of places; what a person types is a mark.")]
+    [InlineData("""{"spot":"U3","pictures":["cc"],"lines":[[[["N",1]]]],"readings":[],""" + Rest + "}", "\"readings\" should be for each line its whole readings, each [text, probability].")]
+    [InlineData("""{"spot":"U3","pictures":["cc"],"lines":[[[["N",1]]]],"readings":[[["N",2]]],""" + Rest + "}", "\"readings\" should be for each line its whole readings, each [text, probability].")]
+    [InlineData("""{"spot":"U3","pictures":["cc"],"lines":[[[["N",1]]]],"readings":[[["N",1]]],"outlines":[[1,2],[3,4]],""" + Rest + "}", "\"outlines\" should be four corners for each line, or none.")]
+    [InlineData("""{"spot":"U3","pictures":["cc"],"lines":[[[["N",1]]]],"readings":[[["N",1]]],"in_picture":[0,0],""" + Rest + "}", "\"in_picture\" should be one for each line, or none.")]
+    public void A_bad_line_says_what_is_wrong(string line, string expected) => Assert.Equal([expected], KindLines.Say(new ReadingKind(), line));
+}
