@@ -4,13 +4,16 @@ using Lidoff.Numbers.Failing;
 namespace Lidoff.Seeing.Reading.Finding;
 
 /// <summary>
-/// What the finder says of each cell of 4 × 4 px of its sheet: is it the core of a text line (the middle two fifths of its height), is it in
-/// a line, which way the text runs, how high its characters are; is it a pin-1 dot, a body's top, a logo. Places are in px of the sheet.
+/// What the finder says of each cell of 4 × 4 px of its sheet: is it the core of a text line (the middle two fifths of its height, a tenth of it
+/// short of either end), is it in a line (a pixel larger all round), which way the text runs, how high its capitals are; is it a pin-1 dot, a
+/// body's top, a logo; along which axis the text lies, whichever way it runs. Places are in px of the sheet.
 /// </summary>
 public sealed class FinderMaps
 {
-    /// <summary>Maps of the network.</summary>
+    /// <summary>Fewest maps of a network; from ten on the last two are cosine and sine of twice the text's angle.</summary>
     public const int Count = 9;
+
+    private const int CountWithAxis = 10;
 
     /// <summary>Side of a cell, px of the sheet.</summary>
     public const int Cell = 4;
@@ -22,14 +25,14 @@ public sealed class FinderMaps
     private readonly double[] core, line, dot, body, logo;
 
     /// <summary>Takes over the network's answer.</summary>
-    /// <param name="maps">Nine maps, each row after row.</param>
+    /// <param name="maps">Nine maps or ten, each row after row.</param>
     /// <param name="columns">Cells across.</param>
     /// <param name="rows">Cells down.</param>
     /// <param name="validColumns">Cells that hold picture, across.</param>
     /// <param name="validRows">Cells that hold picture, down.</param>
     public FinderMaps(float[] maps, int columns, int rows, int validColumns, int validRows)
     {
-        Guard.That(Guard.NotNull(maps).Length == Count * columns * rows, "nine maps as large as they say");
+        Guard.That(Guard.NotNull(maps).Length == Count * columns * rows || maps.Length == CountWithAxis * columns * rows, "nine maps or ten, as large as they say");
         Guard.That(validColumns > 0 && validColumns <= columns && validRows > 0 && validRows <= rows, "a valid part within the maps");
         this.maps = maps;
         (Columns, Rows, ValidColumns, ValidRows) = (columns, rows, validColumns, validRows);
@@ -62,6 +65,10 @@ public sealed class FinderMaps
 
     /// <summary>Which way the text runs in a cell: cosine and sine, not always of unit length.</summary>
     internal (double Cos, double Sin) Direction(int cell) => (maps[(2 * Columns * Rows) + cell], maps[(3 * Columns * Rows) + cell]);
+
+    /// <summary>Cosine and sine of twice the text's angle in a cell, where the network tells them.</summary>
+    internal (double Cos, double Sin)? Axis(int cell) =>
+        maps.Length == CountWithAxis * Columns * Rows ? (maps[(8 * Columns * Rows) + cell], maps[(9 * Columns * Rows) + cell]) : null;
 
     /// <summary>Height of the characters at a cell, px of the sheet.</summary>
     internal double Height(int cell) => HeightUnit * Elementary.Exp(Math.Clamp(maps[(4 * Columns * Rows) + cell], -4, 4));

@@ -27,7 +27,7 @@ public static class LineFinder
 
     private static FoundLine? Line(FinderMaps maps, List<int> patch)
     {
-        double weight = 0, cos = 0, sin = 0, lengths = 0, x = 0, y = 0, logHeight = 0, dot = 0, logo = 0;
+        double weight = 0, cos = 0, sin = 0, cos2 = 0, sin2 = 0, lengths = 0, x = 0, y = 0, logHeight = 0, dot = 0, logo = 0;
         foreach (var cell in patch)
         {
             var (w, (c, s), (mx, my)) = (maps.Core[cell], maps.Direction(cell), maps.Middle(cell));
@@ -35,6 +35,12 @@ public static class LineFinder
             cos += w * c;
             sin += w * s;
             lengths += w * Math.Sqrt((c * c) + (s * s));
+            if (maps.Axis(cell) is var (c2, s2))
+            {
+                cos2 += w * c2;
+                sin2 += w * s2;
+            }
+
             x += w * mx;
             y += w * my;
             logHeight += w * Elementary.Log(maps.Height(cell));
@@ -44,8 +50,10 @@ public static class LineFinder
 
         var (middle, height, area) = ((X: x / weight, Y: y / weight), Elementary.Exp(logHeight / weight), (double)patch.Count * FinderMaps.Cell * FinderMaps.Cell);
         var agreement = Math.Sqrt((cos * cos) + (sin * sin)) / Math.Max(lengths, 1e-9);
-        if (height < LeastHeight || agreement < LeastAgreement) return null;
-        var direction = Straightened(maps, patch, middle, Elementary.Atan2(sin, cos), height);
+        // Where the axis is told, lines whose way is open are kept: the vote and the reader settle it.
+        var sure = cos2 == 0 && sin2 == 0 ? agreement : Math.Sqrt((cos2 * cos2) + (sin2 * sin2)) / weight;
+        if (height < LeastHeight || sure < LeastAgreement) return null;
+        var direction = Straightened(maps, patch, middle, Along(Elementary.Atan2(sin, cos), cos2, sin2), height);
         var outline = LineOutlining.Tight(maps, patch, middle, direction, height);
         // A speck; a core as thick as no line of that height has, or as thin: a bar, a rim, a blot.
         var thickness = area / outline.Width;
@@ -53,6 +61,14 @@ public static class LineFinder
         if (dot / weight > 0.5 && outline.Width < 1.8 * height) return null;
         var share = LineOutlining.LineShare(maps, outline);
         return share < 0.4 || logo / weight > Math.Max(0.5, share) ? null : new(outline, weight / patch.Count, agreement);
+    }
+
+    /// <summary>The axis tells the tilt, the direction which of its two ways: where a cell is not sure of up and down, its mean direction shrinks and leans, and its axis does not.</summary>
+    private static double Along(double direction, double cos2, double sin2)
+    {
+        if (cos2 == 0 && sin2 == 0) return direction;
+        var axis = 0.5 * Elementary.Atan2(sin2, cos2);
+        return Angles.Between(axis, direction) > Math.PI / 2 ? Angles.Whole(axis + Math.PI) : axis;
     }
 
     /// <summary>The long axis of a long patch tells its tilt better than its cells do; which way it runs they say.</summary>

@@ -3,10 +3,14 @@ using Lidoff.Numbers;
 
 namespace Lidoff.Seeing.Reading.Finding;
 
-/// <summary>Tight outlines: ends where the core ends, top and foot where the line ends, to a fraction of a cell.</summary>
+/// <summary>Tight outlines out of where core and line end in the maps, to a fraction of a cell.</summary>
 internal static class LineOutlining
 {
     private const double Half = 0.5;
+
+    // How the truth of the maps is drawn in training: the core ends a tenth of the height short of the line, the line's map a pixel beyond it.
+    private const double CoreShort = 0.1;
+    private const double LineBeyond = 1;
 
     // Places along a line at which its height is looked at.
     private const int Looks = 9;
@@ -37,8 +41,18 @@ internal static class LineOutlining
             return best;
         }
 
-        var from = -Edge(d => CoreAt(least + (0.5 * FinderMaps.Cell) - d), 0.25 * FinderMaps.Cell, 3 * FinderMaps.Cell) + least + (0.5 * FinderMaps.Cell);
-        var to = Edge(d => CoreAt(most - (0.5 * FinderMaps.Cell) + d), 0.25 * FinderMaps.Cell, 3 * FinderMaps.Cell) + most - (0.5 * FinderMaps.Cell);
+        double LineAt(double u) => maps.LineAt(middle.X + (u * along.X), middle.Y + (u * along.Y));
+
+        // Where the core ends, and where the line does beyond it: the mean of both where they agree, otherwise the core's.
+        double End(double at, int way)
+        {
+            var core = Edge(d => CoreAt(at + (way * d)), 0.25 * FinderMaps.Cell, 3 * FinderMaps.Cell) + (CoreShort * mapHeight);
+            var line = Edge(d => LineAt(at + (way * d)), 0.25 * FinderMaps.Cell, (3 * FinderMaps.Cell) + mapHeight) - LineBeyond;
+            return at + (way * (Math.Abs(core - line) < 0.3 * mapHeight ? (core + line) / 2 : core));
+        }
+
+        var from = End(least + (0.5 * FinderMaps.Cell), -1);
+        var to = End(most - (0.5 * FinderMaps.Cell), 1);
         if (to - from < FinderMaps.Cell) (from, to) = (((from + to) / 2) - (FinderMaps.Cell / 2.0), ((from + to) / 2) + (FinderMaps.Cell / 2.0));
         var centred = (X: middle.X + ((from + to) / 2 * along.X), Y: middle.Y + ((from + to) / 2 * along.Y));
         var (height, shift) = Across(maps, centred, along, down, to - from, mapHeight);
@@ -78,7 +92,7 @@ internal static class LineOutlining
         if (above.Count == 0) return (told, 0);
         above.Sort();
         below.Sort();
-        var (up, foot) = (above[above.Count / 2], below[below.Count / 2]);
+        var (up, foot) = (above[above.Count / 2] - LineBeyond, below[below.Count / 2] - LineBeyond);
         var seen = up + foot;
         return seen < 0.6 * told || seen > 1.6 * told ? (told, 0) : (Math.Sqrt(seen * told), (foot - up) / 2);
     }

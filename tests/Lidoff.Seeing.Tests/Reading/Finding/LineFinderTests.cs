@@ -30,6 +30,16 @@ public sealed class LineFinderTests
         var line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw()));
         Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), line.Outline);
         Assert.InRange(line.Agreement, 0.99, 1.0001);
+        Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw(axes: true))).Outline);
+    }
+
+    [Fact]
+    public void The_axis_keeps_a_line_whose_way_is_open()
+    {
+        // Two halves that say the opposite way: no direction is left, the axis is.
+        var line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 100, 30, 20).Line(194, 201.4, 100, 30, -160).Draw(axes: true)));
+        Assert.InRange(line.Agreement, 0, 0.5);
+        Assert.InRange(Math.Abs(Math.IEEERemainder(line.Outline.Turn - (20 * Math.PI / 180), Math.PI)), 0, 0.03);
     }
 
     [Theory]
