@@ -110,6 +110,9 @@ public static class Units
     /// <summary>Henry.</summary>
     public static readonly Unit Henry = new("H", D.Inductance, 1);
 
+    /// <summary>Nanohenry.</summary>
+    public static readonly Unit Nanohenry = new("nH", D.Inductance, 1e-9);
+
     /// <summary>Microhenry.</summary>
     public static readonly Unit Microhenry = new("µH", D.Inductance, 1e-6);
 

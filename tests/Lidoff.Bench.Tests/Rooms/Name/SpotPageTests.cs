@@ -38,6 +38,24 @@ public sealed class SpotPageTests : RoomContext
         Assert.True(spot.NoneP > 0.9, $"none of the lists holds it: {spot.NoneP}");
     }
 
+    // 3p3 is 3.3 pF, u33 0.33 µF: IEC 60062. The reader has no small letters.
+    [Fact]
+    public void What_a_machine_read_on_a_capacitor_is_taken_in_every_way_and_a_typed_mark_counts_alone()
+    {
+        const string Read = """
+            {"kind":"reading","spot":"C1","pictures":["cc"],"region":[5,4,10,8,0],"turn_deg":0,"lines":[[[["3",0.9],["U",0.1]],[["P",0.9]],[["3",0.9]]]],"readings":[[["3P3",0.8],["U33",0.1],["8P3",0.01]]],"networks":["aa","bb"],"settings":"s","program":"p"}
+            """;
+        Bench.Set("d", "D", """{"kind":"spot","spot":"C1","class":"capacitor"}""", Read.Trim());
+        IEnumerable<string> Values() => Bench.View("d", dossier => SpotView.Of(dossier, "C1"))!.Measured.Where(row => row.What.Contains("value code", StringComparison.Ordinal)).Select(row => $"{row.What}: {row.Value}");
+        Assert.Equal(["“3P3” as a value code: 3.3 pF (RKM, IEC 60062)", "“U33” as a value code: 330 nF (RKM, IEC 60062)"], Values());
+        var row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
+        Assert.Equal(("3|UP3", "read by the machine"), (row.Mark, row.Elsewhere));
+        Bench.Set("d", "D", """{"kind":"spot","spot":"C1","class":"capacitor"}""", Read.Trim(), """{"kind":"mark","spot":"C1","lines":["3p9"]}""");
+        Assert.Equal(["“3p9” as a value code: 3.9 pF (RKM, IEC 60062)"], Values());
+        row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
+        Assert.Equal(("3p9", "the machine read 3|UP3"), (row.Mark, row.Elsewhere));
+    }
+
     [Fact]
     public void Without_a_reason_nothing_is_stored_and_the_sentence_stands_beside_the_field()
     {

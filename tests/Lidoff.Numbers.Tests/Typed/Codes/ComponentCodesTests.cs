@@ -86,8 +86,72 @@ public sealed class ComponentCodesTests
     public void Capacitor_codes_read_as_remembered(string code, double farads) => Assert.Equal(farads, Assert.Single(CapacitorCode.Read(code)).Si);
 
     [Fact]
-    public void Digits_alone_may_be_a_resistor_or_a_capacitor() =>
-        Assert.Equal(["100 kΩ (resistor digits, IEC 60062)", "100 nF (capacitor digits, EIA-198)"], ComponentCodes.Read("104").Select(reading => reading.ToString()));
+    public void Digits_alone_may_be_a_resistor_a_capacitor_or_an_inductor() =>
+        Assert.Equal(["100 kΩ (resistor digits, IEC 60062)", "100 nF (capacitor digits, EIA-198)", "100 mH (inductor, microhenry)"], ComponentCodes.Read("104").Select(reading => reading.ToString()));
+
+    // 4R7, 100, 101: read in a coil maker's questions and answers on its markings. 102, 120, 470 and 332F: read in public tables of inductor
+    // codes. Those with N: from memory.
+    [Theory]
+    [InlineData("4R7", 4.7e-6)]
+    [InlineData("R47", 0.47e-6)]
+    [InlineData("100", 10e-6)]
+    [InlineData("101", 100e-6)]
+    [InlineData("102", 1e-3)]
+    [InlineData("120", 12e-6)]
+    [InlineData("470", 47e-6)]
+    [InlineData("4N7", 4.7e-9)]
+    [InlineData("47N", 47e-9)]
+    public void Inductor_codes_read_as_published(string code, double henries)
+    {
+        var reading = Assert.Single(InductorCode.Read(code));
+        Assert.Equal((henries, Units.Henry), (reading.Si, reading.Unit));
+    }
+
+    // The letters of the public table: L and V are not those of resistors, A to D are nanohenry.
+    [Theory]
+    [InlineData("332F", 3.3e-3, 1, "%")]
+    [InlineData("101K", 100e-6, 10, "%")]
+    [InlineData("4R7M", 4.7e-6, 20, "%")]
+    [InlineData("2R2N", 2.2e-6, 30, "%")]
+    [InlineData("101L", 100e-6, 15, "%")]
+    [InlineData("101V", 100e-6, 25, "%")]
+    [InlineData("4N7C", 4.7e-9, 0.25, "nH")]
+    public void An_inductors_tolerance_letter_is_read_by_its_own_table(string code, double henries, double tolerance, string unit)
+    {
+        var reading = Assert.Single(InductorCode.Read(code));
+        Assert.Equal((henries, tolerance, unit), (reading.Si, reading.Tolerances[0].Above, reading.Tolerances[0].Unit.Symbol));
+    }
+
+    [Theory]
+    [InlineData("000")]
+    [InlineData("0R0")]
+    [InlineData("047")]
+    [InlineData("10R")]
+    [InlineData("101X")]
+    [InlineData("N47")]
+    [InlineData("1234")]
+    public void What_is_no_inductor_code_has_no_reading(string code) => Assert.Empty(InductorCode.Read(code));
+
+    [Theory]
+    [InlineData("3P3", "3.3 pF (RKM, IEC 60062)")]
+    [InlineData("N33", "330 pF (RKM, IEC 60062)")]
+    [InlineData("3U3", "3.3 µF (RKM, IEC 60062)")]
+    [InlineData("3N3", "3.3 nF (RKM, IEC 60062)")]
+    [InlineData("3N3", "3.3 nH (inductor, nanohenry)")]
+    [InlineData("4M7", "4.7 MΩ (RKM, IEC 60062)")]
+    [InlineData("4M7", "4.7 mF (RKM, IEC 60062)")]
+    [InlineData("F5", "160 nF (capacitor letter and digit, EIA-198)")]
+    [InlineData("F5", "500 nF (capacitor letter and digit, EIA-198)")]
+    public void Capitals_that_may_have_been_small_letters_keep_every_reading(string code, string reading) =>
+        Assert.Contains(reading, ComponentCodes.ReadAnyCase(code).Select(each => each.ToString()));
+
+    [Fact]
+    public void Any_case_gives_each_reading_once_and_those_as_it_stands_first()
+    {
+        Assert.Equal(ComponentCodes.Read("10R").Select(each => each.ToString()), ComponentCodes.ReadAnyCase("10R").Select(each => each.ToString()));
+        Assert.Empty(ComponentCodes.ReadAnyCase(null));
+        Assert.Empty(ComponentCodes.ReadAnyCase("ABCDEFGH"));
+    }
 
     // Letters from memory of IEC 60062.
     [Theory]

@@ -156,14 +156,21 @@ public sealed record SpotView(
     {
         var kind = view.Live<SpotSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Class).LastOrDefault(each => each.Length > 0) ?? "";
         if (ClassGroups.Of(kind) != ClassGroups.Passive) yield break;
-        foreach (var code in view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Text).Distinct(StringComparer.Ordinal))
+        var typed = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Text).Distinct(StringComparer.Ordinal).ToList();
+        // What a machine read counts where no person did, with what else it may be; it knows no small letters.
+        var read = typed.Count > 0 ? [] : view.Live<ReadingSighting>().Where(each => each.Value.Spot == spot && each.Value.Lines.Count == 1).Select(each => each.Value.Lines[0].Readings).LastOrDefault() ?? [];
+        var codes = typed.Select(code => (code, ComponentCodes.Read(code))).Concat(read.Where(each => each.P >= WorthACode).Select(each => (each.Text, ComponentCodes.ReadAnyCase(each.Text))));
+        foreach (var (code, readings) in codes)
         {
-            foreach (var reading in ComponentCodes.Read(code))
+            foreach (var reading in readings)
             {
                 if (Fits(kind, reading.Unit.Dimension)) yield return (code, reading);
             }
         }
     }
+
+    // A reading less likely than this is not worth a row. A choice of ours.
+    private const double WorthACode = 0.05;
 
     private static bool Fits(string kind, Dimension dimension) => kind switch
     {
