@@ -74,6 +74,21 @@ public static class SeeingSentences
     public static string ReferenceDisagrees(double percent, string slant = "") =>
         $"The references disagree by {Number(percent, 1)} %, more than their errors allow. One of them may be mistyped, clicked wrongly or lie at another height; the interval is wider for it.{(slant.Length == 0 ? "" : " " + slant.TrimEnd())}";
 
+    /// <summary>A picture's own scale that another one of the same camera and zoom contradicts.</summary>
+    /// <param name="from">The other picture.</param>
+    /// <param name="percent">How much more mm the picture shows by its own known lengths; below zero: less.</param>
+    public static string CarriedDisagrees(string from, double percent) =>
+        $"By its own known lengths the picture shows {Number(Math.Abs(percent), 1)} % {(percent > 0 ? "more" : "less")} of the board than {Quoted(from)} does, of the same camera and zoom. "
+        + "The zoom or the distance was changed in between, or a known length is mistyped or clicked wrongly; its own scale was used. If the change was meant, give it a zoom tag of its own.";
+
+    /// <summary>A picture for calibration that is not as large.</summary>
+    public static string CalibrationSize(string from, int width, int height, int ownWidth, int ownHeight) =>
+        $"{Quoted(from)} is {width} × {height} pixels and the picture to measure {ownWidth} × {ownHeight}: another size is another scale and another part of the lens. Take both alike.";
+
+    /// <summary>What another picture tells of the camera.</summary>
+    public static string CarriedCamera(string from, double pxPerMm, double relativeU, double bend, double bendU) =>
+        $"By {Quoted(from)} the camera shows {Number(pxPerMm, 2)} px/mm ± {Number(100 * relativeU, 1)} % about its middle, and its lens moves the end of the long side by {Number(100 * bend, 2)} ± {Number(100 * bendU, 2)} %, zooming and focusing again allowed for.";
+
     /// <summary>A known length that the registered board contradicts.</summary>
     public static string BoardDisagrees(string picture, double notedMm, double notedU, double boardMm, double boardU) =>
         $"The known length of {Number(notedMm, 3)} ± {Number(notedU, 3)} mm in {Quoted(picture)} comes to {Number(boardMm, 3)} ± {Number(boardU, 3)} mm by the board, which the other pictures lie on. "
@@ -176,9 +191,9 @@ public static class SeeingSentences
     /// <summary>A job without anything of known size.</summary>
     public static Fault NoKnownLength() => new(
         "reference",
-        "a known length, four known places, a ruler or a target",
+        "a known length, four known places, a ruler, a target or a calibration",
         "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), "
-        + "“ruler” (a row of its lines: from, to) or “pattern” (a checkerboard or dot grid in the picture: pitch_mm).");
+        + "“ruler” (a row of its lines: from, to), “pattern” (a checkerboard or dot grid in the picture: pitch_mm) or “calibration” (another picture of one, by the same camera and zoom: image, pitch_mm).");
 
     /// <summary>A length was looked for where another shape was asked for.</summary>
     public static string NotALength(ShapeKind kind) => $"This target is {(kind is ShapeKind.Angle or ShapeKind.Area ? "an" : "a")} {kind.ToString().ToLowerInvariant()}, not a length.";

@@ -52,6 +52,6 @@ public sealed class ScaleKind : EvidenceKind<ScaleSighting>
         var click = reader.OptionalNumber("click_u_px", NumberRange.NotNegative);
         var carried = reader.OptionalText("carried_from", 255) ?? "";
         var package = reader.OptionalText("package", SpotName.Longest) ?? "";
-        return reader.Done(() => new ScaleSighting(picture, target?.Longest(height) ?? new ReferenceLength(from, to, length, u, height, click), camera, carried, package));
+        return reader.Done(() => new ScaleSighting(picture, target?.Longest(height) ?? new ReferenceLength(from, to, length, u, height, click) { Carried = carried.Length > 0 }, camera, carried, package));
     }
 }

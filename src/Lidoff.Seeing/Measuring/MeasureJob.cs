@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Targets;
 
@@ -27,6 +28,12 @@ public sealed record MeasureJob
 
     /// <summary>A checkerboard or dot grid that lies in the picture and is still to be found; null for none.</summary>
     public AskedPattern? Pattern { get; init; }
+
+    /// <summary>A picture of a target by the same camera at the same zoom, still to be looked at; null for none.</summary>
+    public AskedCalibration? Calibration { get; init; }
+
+    /// <summary>What a picture of the same camera and zoom tells; null for none.</summary>
+    public KnownCamera? Camera { get; init; }
 
     /// <summary>What to measure, in the order asked; a target that cannot be measured holds its faults instead.</summary>
     public required IReadOnlyList<AskedTarget> Targets { get; init; }

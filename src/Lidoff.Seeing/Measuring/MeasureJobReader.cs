@@ -3,6 +3,7 @@ using System.Text.Json;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Measuring.Targets;
@@ -15,8 +16,9 @@ namespace Lidoff.Seeing.Measuring;
 /// </summary>
 public static class MeasureJobReader
 {
-    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler", "pattern", "snap_edges"];
+    private static readonly string[] JobKeys = ["format", "image", "reference", "click_u_px", "camera_distance_mm", "target", "points", "ruler", "pattern", "calibration", "snap_edges"];
     private static readonly string[] PatternKeys = ["pitch_mm", "u_mm", "height_mm"];
+    private static readonly string[] CalibrationKeys = ["image", .. PatternKeys];
     private static readonly string[] RulerKeys = ["from", "to", "tick_mm", "height_mm"];
     private static readonly string[] PointKeys = ["at", "mm", "u_mm"];
     private static readonly string[] ReferenceKeys = ["from", "to", "length_mm", "u_mm", "height_mm"];
@@ -42,10 +44,12 @@ public static class MeasureJobReader
         var rulers = reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } ? reader.Inners("ruler", least: 1).Select(Ruler).ToList() : [];
         if (reader.Has("ruler") && !find && reader.Raw("ruler") is not { ValueKind: JsonValueKind.Array }) reader.Fail("ruler", "the word find or a list of rulers, each with from and to");
         if (reader.Raw("ruler") is { ValueKind: JsonValueKind.Array } rows) UnknownIn(rows, "ruler", RulerKeys, unknown);
-        var pattern = reader.Inner("pattern") is { } asks ? new AskedPattern(asks.OptionalNumber("pitch_mm", NumberRange.Positive), asks.OptionalNumber("u_mm", NumberRange.NotNegative), asks.OptionalNumber("height_mm") ?? 0) : null;
+        var pattern = reader.Inner("pattern") is { } asks ? Pattern(asks) : null;
         if (reader.Raw("pattern") is { } grid) Unknown(grid, "pattern.", PatternKeys, unknown);
+        var calibration = reader.Inner("calibration") is { } other ? new AskedCalibration(other.Text("image"), Pattern(other)) : null;
+        if (reader.Raw("calibration") is { } sheet) Unknown(sheet, "calibration.", CalibrationKeys, unknown);
         var references = reader.Has("reference") ? reader.Inners("reference", least: 1).Select(Reference).ToList() : [];
-        if (!reader.Has("reference") && !reader.Has("points") && !reader.Has("ruler") && !reader.Has("pattern")) reader.Fail(SeeingSentences.NoKnownLength());
+        if (!reader.Has("reference") && !reader.Has("points") && !reader.Has("ruler") && !reader.Has("pattern") && !reader.Has("calibration")) reader.Fail(SeeingSentences.NoKnownLength());
         if (reader.Raw("reference") is { ValueKind: JsonValueKind.Array } list) UnknownIn(list, "reference", ReferenceKeys, unknown);
         var targets = new List<AskedTarget>();
         if (reader.Raw("target") is { ValueKind: JsonValueKind.Array } asked && asked.GetArrayLength() > 0)
@@ -60,9 +64,11 @@ public static class MeasureJobReader
 
         return reader.Done(() => new MeasureJob
         {
-            Image = image, References = references, KnownPoints = points, Rulers = rulers, FindRulers = find, Pattern = pattern, Targets = targets, ClickPx = click, CameraDistanceMm = camera, SnapEdges = snap, UnknownKeys = unknown,
+            Image = image, References = references, KnownPoints = points, Rulers = rulers, FindRulers = find, Pattern = pattern, Calibration = calibration, Targets = targets, ClickPx = click, CameraDistanceMm = camera, SnapEdges = snap, UnknownKeys = unknown,
         });
     }
+
+    private static AskedPattern Pattern(PayloadReader reader) => new(reader.OptionalNumber("pitch_mm", NumberRange.Positive), reader.OptionalNumber("u_mm", NumberRange.NotNegative), reader.OptionalNumber("height_mm") ?? 0);
 
     private static ReferenceLength Reference(PayloadReader reader) => new(
         Point(reader, "from"),

@@ -15,6 +15,9 @@ public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double 
     /// <summary>The target that it is the longest length of: its places then tell slant, lens and scale together. Null for a length of its own.</summary>
     public KnownTarget? Target { get; init; }
 
+    /// <summary>True where it is no length of this picture but the scale of another one of the same camera and zoom, between these places looked at squarely.</summary>
+    public bool Carried { get; init; }
+
     /// <summary>The same, moved within its picture, px.</summary>
     public ReferenceLength Moved(double x, double y) => this with
     {

@@ -2,6 +2,7 @@ using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Cameras;
+using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
@@ -60,7 +61,7 @@ public sealed class ScaleFit
     private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> square;
     private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> straight;
 
-    private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant)
+    private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant, CarriedLens? lens)
     {
         this.references = references;
         this.lengths = lengths;
@@ -74,7 +75,7 @@ public sealed class ScaleFit
         var level = references.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / weights.Sum();
         var halfSide = Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level);
         CameraDistanceKnown = cameraDistanceMm is not null;
-        var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides);
+        var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides, lens);
         fit = Fit(belief, slant, 0);
         warp = Warp([.. lengths.Select(length => RelativeU(length, clickPx))]);
         var (misfit, degrees) = (fit.Misfit - likelihood.Expected, references.Count - 1 + likelihood.Degrees);
@@ -149,6 +150,29 @@ public sealed class ScaleFit
     internal bool LensMatters(TargetLength target) => !Disagrees
         && (lensIsStrong.Value || Moves(target, straight.Value));
 
+    /// <summary>mm at <see cref="ReferenceHeightMm"/> for half a long side of the picture about its middle, looked at squarely, and its relative standard uncertainty.</summary>
+    internal (double Mm, double RelativeU) AtMiddle()
+    {
+        // What lies in the middle of them: a slant that one known length leaves open pulls on the mean from one side.
+        var parts = NormalMixture.Thinned([.. PosesAtMiddle().Select(pose => (pose.Weight, pose.Mm, pose.Mm * pose.RelativeU))]);
+        var mm = NormalMixture.Quantile(parts, 0.5);
+        return (mm, Math.Sqrt(parts.Sum(part => part.Weight * (Square(part.Sd) + Square(part.Mean - mm)))) / mm);
+    }
+
+    /// <summary>The same under each pose, with its weight.</summary>
+    internal IEnumerable<(double Weight, double Mm, double RelativeU)> PosesAtMiddle() => fit.Poses.Select(pose =>
+    {
+        var down = pose.DistanceMm - (ReferenceHeightMm * pose.Pose.PerHeight);
+        return (pose.Weight, down / pose.Focal, pose.UMm / down);
+    });
+
+    /// <summary>The lens's radial term and its standard uncertainty.</summary>
+    internal (double Bend, double U) Lens()
+    {
+        var mean = fit.Mean(pose => pose.Bend);
+        return (mean, Math.Sqrt(fit.Mean(pose => Square(pose.Bend - mean))));
+    }
+
     private double Axes()
     {
         if (Disagrees) return 0;
@@ -191,14 +215,15 @@ public sealed class ScaleFit
     /// <param name="cameraDistanceMm">Distance to the camera, mm, above every height, or null.</param>
     /// <param name="slant">What the picture's straight edges say of the camera, or null.</param>
     /// <param name="places">Places that are known on the board, checked; none for none.</param>
+    /// <param name="lens">The lens where another picture told it, or null.</param>
     public static ScaleFit To(
-        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null, IReadOnlyList<KnownPoint>? places = null)
+        IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null, IReadOnlyList<KnownPoint>? places = null, CarriedLens? lens = null)
     {
         Guard.That(references.Count > 0 || places is { Count: > 0 }, "at least one reference");
         Guard.NotNegative(clickPx);
         return places is { Count: > 0 }
-            ? new([.. references, KnownPoints.Together(places, clickPx)], [.. references, .. KnownPoints.Lengths(places, clickPx)], frame, clickPx, cameraDistanceMm, slant)
-            : new(references, references, frame, clickPx, cameraDistanceMm, slant);
+            ? new([.. references, KnownPoints.Together(places, clickPx)], [.. references, .. KnownPoints.Lengths(places, clickPx)], frame, clickPx, cameraDistanceMm, slant, lens)
+            : new(references, references, frame, clickPx, cameraDistanceMm, slant, lens);
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
@@ -317,7 +342,8 @@ public sealed class ScaleFit
             // The places of a target carry their own doubt; besides them counts that of its pitch alone.
             reference.LengthMm * Math.Sqrt(Square(reference.Target is null ? RelativeU(reference, clickPx) : Math.Max(LeastU, reference.UMm / reference.LengthMm)) + Square(between)),
             reference.HeightMm,
-            reference.Target is null ? null : SeenTarget.Of(reference.Target, frame, wider))),
+            reference.Target is null ? null : SeenTarget.Of(reference.Target, frame, wider),
+            reference.Carried)),
     ];
 
     /// <summary>The references brought down to the board by the camera's likely distance.</summary>

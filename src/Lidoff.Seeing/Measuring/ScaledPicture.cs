@@ -23,13 +23,26 @@ public sealed class ScaledPicture
     private readonly PictureFrame frame;
     private readonly PictureLook? look;
 
-    private ScaledPicture(MeasureJob job, PictureFrame frame, PictureLook? look, ScaleFit fit) => (this.job, this.frame, this.look, Fit) = (job, frame, look, fit);
+    private readonly double? contradicted;
+
+    private ScaledPicture(MeasureJob job, PictureFrame frame, PictureLook? look, ScaleFit fit)
+    {
+        (this.job, this.frame, this.look, Fit) = (job, frame, look, fit);
+        // A carried scale that counts itself is weighed against the others by the fit.
+        if (job.Camera is { } camera && camera.Calibration.Fits(frame) && !job.References.Any(reference => reference.Carried)) contradicted = camera.Calibration.Contradicts(fit);
+    }
 
     /// <summary>The scale.</summary>
     public ScaleFit Fit { get; }
 
+    /// <summary>The picture's size and what its file says of it.</summary>
+    public PictureFrame Frame => frame;
+
+    /// <summary>True where a target lies in it.</summary>
+    public bool ByTarget => job.References.Any(reference => reference.Target is not null);
+
     /// <summary>Fits the scale; faults of all its known lengths and places come back together.</summary>
-    /// <param name="job">Known lengths and places, the click's doubt and the camera's distance; its targets do not matter.</param>
+    /// <param name="job">Known lengths and places, the click's doubt, the camera's distance and what another picture tells of it; its targets do not matter.</param>
     /// <param name="frame">The picture's size and what its file says of it.</param>
     /// <param name="look">What the picture itself says, where anybody looked.</param>
     public static Outcome<ScaledPicture> Of(MeasureJob job, PictureFrame frame, PictureLook? look = null)
@@ -40,8 +53,8 @@ public sealed class ScaledPicture
         faults.AddRange(KnownPoints.Check(job.KnownPoints, frame));
         if (faults.Count > 0) return Outcome<ScaledPicture>.Failed(faults);
         // Ends on wide edges carry that width besides their click; a target's places were not clicked.
-        var lengths = look is null ? job.References : [.. job.References.Select(reference => reference.Target is not null ? reference : reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
-        return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant, job.KnownPoints));
+        var lengths = look is null ? job.References : [.. job.References.Select(reference => reference.Target is not null || reference.Carried ? reference : reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
+        return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant, job.KnownPoints, job.Camera is { } camera && camera.Calibration.Fits(frame) ? camera.Calibration.Lens : null));
     }
 
     /// <summary>A length with its doubt, its standard size and its warnings, or the faults of its ends.</summary>
@@ -93,7 +106,8 @@ public sealed class ScaledPicture
 
         if (Fit.LensMatters(target)) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * Fit.LensGrowth)));
         if (Fit.SlantMatters(target)) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(Fit.SlantDegrees, Fit.SlantRange, 100 * Fit.SlopeAcross, explains)));
-        if (Fit.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * Fit.ReferenceSpread, explains)));
+        if (contradicted is { } apart) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.CarriedDisagrees(job.Camera!.From, 100 * apart)));
+        else if (Fit.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * Fit.ReferenceSpread, explains)));
         return warnings;
     }
 }

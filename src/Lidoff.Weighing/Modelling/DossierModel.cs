@@ -42,7 +42,7 @@ public sealed class DossierModel
         var specimens = new PictureSpecimenStep(Tables, pictures);
         boards = new(Tables, pictures, own, new SideStep(Tables, pictures), specimens, frame);
         pictureBoards = new(Tables, specimens, boards);
-        fitted = new(Tables, scales, pictures, frame);
+        fitted = new(Tables, scales, pictures, new(Tables, pictures, own, new(Tables, own, frame), frame), frame);
         shapes = new(Tables, pictures, fitted, pictureBoards, frame);
         lengths = new(Tables, pictures, fitted, pictureBoards, shapes, frame);
         evidence = new(Tables, lengths, shapes);

@@ -9,4 +9,9 @@ namespace Lidoff.Weighing.Modelling;
 /// <param name="Measuring">What lengths in it are measured by, or the faults of its known lengths.</param>
 /// <param name="Usable">The same by those known lengths alone that lie in the picture, for what is shown of the scale; null where none does.</param>
 /// <param name="LookedAt">The machine's look that counts in it; null where there is none.</param>
-public sealed record FittedPicture(PictureScale Scale, Outcome<ScaledPicture> Measuring, ScaledPicture? Usable, EntryId? LookedAt);
+/// <param name="Camera">What another picture of the same camera and zoom tells; null where none does.</param>
+public sealed record FittedPicture(PictureScale Scale, Outcome<ScaledPicture> Measuring, ScaledPicture? Usable, EntryId? LookedAt, PictureCamera? Camera = null)
+{
+    /// <summary>What lengths in it rest on besides its known lengths and itself.</summary>
+    public IEnumerable<EntryId> RestsOn => [.. LookedAt is { } look ? new[] { look } : [], .. Camera?.RestsOn ?? []];
+}

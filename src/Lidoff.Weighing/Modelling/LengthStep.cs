@@ -87,7 +87,7 @@ public sealed class LengthStep(DossierTables tables, PictureStep pictures, Fitte
         var scale = fit.Scale;
         Take(
             fit.Measuring.Then((ScaledPicture measuring) => measuring.Length(target)),
-            [.. scale.References.Select(reference => reference.Id), picture.Added, .. fit.LookedAt is { } look ? new[] { look } : []],
+            [.. scale.References.Select(reference => reference.Id), picture.Added, .. fit.RestsOn],
             carried.Length > 0
                 ? string.Create(CultureInfo.InvariantCulture, $"{Placed(clicked)} in {picture.Name}, scale carried over from {reads.Read(pictures, carried).Name}")
                 : string.Create(CultureInfo.InvariantCulture, $"{Placed(clicked)} in {picture.Name}, scale from {scale.References.Count} known length{(scale.References.Count == 1 ? "" : "s")}{(scale.From.Length == 0 ? "" : " of the picture it was made of")}"));

@@ -2,6 +2,7 @@ using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Carrying;
 
 namespace Lidoff.Weighing.Modelling;
 
@@ -19,11 +20,13 @@ public sealed record PictureScale(ValueList<Sighting<ScaleSighting>> References,
 
     /// <summary>Measuring by these lengths: the camera's distance is the one noted last.</summary>
     /// <param name="picture">The picture's name for people.</param>
-    public MeasureJob Job(string picture) => new()
+    /// <param name="camera">What another picture of the same camera and zoom tells; null where none does.</param>
+    public MeasureJob Job(string picture, KnownCamera? camera = null) => new()
     {
         Image = picture,
         References = [.. References.Select(reference => reference.Value.Reference)],
         Targets = [],
+        Camera = camera,
         CameraDistanceMm = References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),
     };
 }

@@ -56,7 +56,7 @@ public sealed class ShapeStep(DossierTables tables, PictureStep pictures, Fitted
         var carried = fit.Scale.CarriedFrom.Length > 0 && reads.Read(pictures, fit.Scale.CarriedFrom) is { Found: true } from ? from.Sha256 : "";
         Take(
             fit.Measuring.Then((ScaledPicture measuring) => measuring.Shape(target)),
-            [.. fit.Scale.References.Select(reference => reference.Id), picture.Added, .. fit.LookedAt is { } look ? new[] { look } : []],
+            [.. fit.Scale.References.Select(reference => reference.Id), picture.Added, .. fit.RestsOn],
             how => how, fit.Scale.From.Length > 0 ? fit.Scale.From : carried, fit.Scale.IsPackageOf(clicked.Spot));
 
         void Take(Outcome<MeasuredShape> measured, ValueList<EntryId> leansOn, Func<string, string> how, string scaleOf, bool ownPackage)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Targets;
@@ -43,13 +44,14 @@ public sealed class MeasureCommand : ILidoffCommand
         if (!look.Ok) seat.Talk.SayFaults(look.Faults);
         var ruled = RulerReferences.Add(job, look.Ok ? look.Value : null, header.Value.Frame);
         var patterned = PatternReferences.Add(ruled.Ok ? ruled.Value.Job : job, ImagePath(job.Image, path, seat), header.Value);
+        var calibrated = CalibrationReferences.Add(patterned.Ok ? patterned.Value.Job : job, job.Calibration is { } other ? ImagePath(other.Image, path, seat) : "", header.Value.Frame);
         // That the picture breaks off was said.
-        if (!ruled.Ok || !patterned.Ok) return Refused(seat, [.. ruled.Faults, .. patterned.Faults.Except(look.Faults)]);
-        foreach (var says in ruled.Value.Says.Concat(patterned.Value.Says)) seat.Talk.Say(says);
-        var snapped = EdgeSnap.Run(patterned.Value.Job, ImagePath(job.Image, path, seat), header.Value);
+        if (!ruled.Ok || !patterned.Ok || !calibrated.Ok) return Refused(seat, [.. ruled.Faults, .. patterned.Faults.Except(look.Faults), .. calibrated.Faults]);
+        foreach (var says in ruled.Value.Says.Concat(patterned.Value.Says).Concat(calibrated.Value.Says)) seat.Talk.Say(says);
+        var snapped = EdgeSnap.Run(calibrated.Value.Job, ImagePath(job.Image, path, seat), header.Value);
         // A picture that cannot be read to its end has no edges to move to; that it breaks off was said.
         if (!snapped.Ok && look.Ok) seat.Talk.SayFaults(snapped.Faults);
-        var (asked, edges) = snapped.Ok ? snapped.Value : (patterned.Value.Job, []);
+        var (asked, edges) = snapped.Ok ? snapped.Value : (calibrated.Value.Job, []);
         foreach (var (target, moved) in asked.Targets.Zip(edges)) foreach (var trouble in moved?.Troubles ?? []) seat.Talk.Say($"{target.Id}: {trouble}");
         var measured = Measurement.Run(asked, header.Value.Frame, look.Ok ? look.Value : null);
         if (!measured.Ok) return Refused(seat, measured.Faults);

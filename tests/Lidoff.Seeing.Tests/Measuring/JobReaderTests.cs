@@ -36,13 +36,13 @@ public sealed class JobReaderTests
     }
 
     [Fact]
-    public void A_job_without_anything_of_known_size_is_told_all_four_ways_to_give_it()
+    public void A_job_without_anything_of_known_size_is_told_all_five_ways_to_give_it()
     {
         var fault = Assert.Single(Read("""{"image":"x","target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Faults);
         Assert.Equal("reference", fault.Where);
         Assert.Equal(
             "The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), "
-            + "“ruler” (a row of its lines: from, to) or “pattern” (a checkerboard or dot grid in the picture: pitch_mm).",
+            + "“ruler” (a row of its lines: from, to), “pattern” (a checkerboard or dot grid in the picture: pitch_mm) or “calibration” (another picture of one, by the same camera and zoom: image, pitch_mm).",
             fault.Say);
         // Any one of them will do.
         Assert.True(Read("""{"image":"x","pattern":{},"target":[{"id":"a","from":[0,0],"to":[1,1]}]}""").Ok);

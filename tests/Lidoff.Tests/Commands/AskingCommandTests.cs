@@ -95,7 +95,7 @@ public sealed class AskingCommandTests : IDisposable
     {
         var (code, talk) = await run.With("""{"image":"gone.png"}""", "measure", "-", "--json");
         Assert.Equal(ExitCodes.Refused, code);
-        Assert.Equal(["The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), “ruler” (a row of its lines: from, to) or “pattern” (a checkerboard or dot grid in the picture: pitch_mm).", "\"target\" should be a list of at least one length to find."], talk.Said);
+        Assert.Equal(["The job says nothing of known size. Give “reference” (a length that is known: from, to, length_mm), “points” (four places or more that are known on the board: at, mm), “ruler” (a row of its lines: from, to), “pattern” (a checkerboard or dot grid in the picture: pitch_mm) or “calibration” (another picture of one, by the same camera and zoom: image, pitch_mm).", "\"target\" should be a list of at least one length to find."], talk.Said);
         var (gone, said) = await run.Of("measure", "gone.json");
         Assert.Equal(ExitCodes.Refused, gone);
         Assert.Equal("There is no file 'gone.json'.", Assert.Single(said.Said));

@@ -12,7 +12,7 @@ internal sealed record BenchPaper
     public const int Width = 1200;
     public const int Height = 900;
 
-    private const double PxPerMm = 24;
+    private double PxPerMm => 24 * Zoom;
 
     // Half a picture's width over this: a lens of 1.5 long sides.
     private const double Focal = 1.5 * Width;
@@ -45,12 +45,23 @@ internal sealed record BenchPaper
 
     public double SlantDegrees { get; init; }
 
+    /// <summary>How much larger everything shows than at 24 px/mm: by another focal length, so that the distance stays.</summary>
+    public double Zoom { get; init; } = 1;
+
+    /// <summary>The lens's radial term: a place at r half long sides from the middle belongs at r·(1 + bend·r²).</summary>
+    public double Bend { get; init; }
+
     /// <summary>Where a place of the sheet shows.</summary>
     public PicturePoint Show(double x, double y)
     {
         var (sin, cos) = Math.SinCos(SlantDegrees * Math.PI / 180);
         var depth = (Focal / PxPerMm) + ((y - MiddleY) * sin);
-        return new((Width / 2.0) + (Focal * (x - MiddleX) / depth), (Height / 2.0) + (Focal * (y - MiddleY) * cos / depth));
+        var (u, v) = (Focal * (x - MiddleX) / depth, Focal * (y - MiddleY) * cos / depth);
+        var straight = 2 * Math.Sqrt((u * u) + (v * v)) / Width;
+        var r = straight;
+        for (var i = 0; i < 40; i++) r = straight / (1 + (Bend * r * r));
+        var times = straight > 0 ? r / straight : 1;
+        return new((Width / 2.0) + (times * u), (Height / 2.0) + (times * v));
     }
 
     /// <summary>Both ends of a length on the sheet, as a job takes them.</summary>
@@ -87,7 +98,9 @@ internal sealed record BenchPaper
     private (double X, double Y) Under(double px, double py)
     {
         var (sin, cos) = Math.SinCos(SlantDegrees * Math.PI / 180);
-        var (u, v) = ((px - (Width / 2.0)) / Focal, (py - (Height / 2.0)) / Focal);
+        var (dx, dy) = (px - (Width / 2.0), py - (Height / 2.0));
+        var grown = 1 + (Bend * 4 * ((dx * dx) + (dy * dy)) / Width / Width);
+        var (u, v) = (dx * grown / Focal, dy * grown / Focal);
         // v·(Z + y·sin) = y·cos, solved for y.
         var y = v * (Focal / PxPerMm) / (cos - (v * sin));
         return (MiddleX + (u * ((Focal / PxPerMm) + (y * sin))), MiddleY + y);

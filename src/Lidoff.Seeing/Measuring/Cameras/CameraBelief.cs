@@ -1,4 +1,5 @@
 using Lidoff.Numbers;
+using Lidoff.Seeing.Measuring.Carrying;
 
 namespace Lidoff.Seeing.Measuring.Cameras;
 
@@ -6,7 +7,10 @@ namespace Lidoff.Seeing.Measuring.Cameras;
 /// What is believed of a camera before the picture says anything: a few kinds of cameras and hands, and how far away it stood.
 /// The figures are priors of ours (common practice, no source), chosen before they were tried.
 /// </summary>
-internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
+/// <param name="LogFocal">Middle of the logarithm of the focal length in half long sides.</param>
+/// <param name="LogFocalSpread">Its standard deviation.</param>
+/// <param name="Lens">The lens where it is known from another picture; null for any.</param>
+internal sealed record CameraBelief(double LogFocal, double LogFocalSpread, CarriedLens? Lens = null)
 {
     /// <summary>Focal length of the widest lens on a bench, half long sides: a phone's ultra-wide, 13 mm as on 35 mm film.</summary>
     public const double WidestLens = 0.7;
@@ -27,15 +31,10 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
     private const double SquareAspect = 0.0003;
     private const double OddAspect = 0.03;
 
+    private static readonly IReadOnlyList<CameraKind> AnyLens = Of(Lenses);
+
     /// <summary>Kinds of cameras; weights sum to one. Odd pixels behind a bent lens at a great slant would be three wonders at once.</summary>
-    public static IReadOnlyList<CameraKind> Kinds { get; } =
-    [
-        .. from hand in Hands
-           from lens in Lenses
-           select new CameraKind(hand.Share * lens.Share * (1 - OddShare), hand.Slant, lens.Bend, SquareAspect),
-        .. from hand in Hands
-           select new CameraKind(hand.Share * OddShare, hand.Slant, Lenses[0].Bend, OddAspect),
-    ];
+    public IReadOnlyList<CameraKind> Kinds { get; } = Lens is null ? AnyLens : Of([(1, Lens.U)]);
 
     /// <summary>How likely a slant beyond so many degrees is before the picture says anything.</summary>
     public static double Beyond(double degrees)
@@ -58,7 +57,7 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
     }
 
     /// <summary>Middle of the five coefficients of a pose.</summary>
-    public double[] Centre => [0, 0, LogFocal, 0, 0];
+    public double[] Centre => [0, 0, LogFocal, Lens?.Bend ?? 0, 0];
 
     /// <summary>Standard deviations of the five coefficients of a pose for one kind.</summary>
     public double[] Spreads(CameraKind kind) => [kind.Slant, kind.Slant, LogFocalSpread, kind.Bend, kind.Aspect];
@@ -70,7 +69,8 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
     /// <param name="typedMm">Typed distance along the axis to what set the scale, mm, or null.</param>
     /// <param name="halfSideMm">Rough half of the long side of what the picture shows, mm.</param>
     /// <param name="focalLongSides">Focal length by the camera's own data, in long sides, or null.</param>
-    public static CameraBelief Of(double? typedMm, double halfSideMm, double? focalLongSides)
+    /// <param name="lens">The lens where it is known from another picture, or null.</param>
+    public static CameraBelief Of(double? typedMm, double halfSideMm, double? focalLongSides, CarriedLens? lens = null)
     {
         var (mean, weight) = (Elementary.Log(2 * CameraDistance.UnknownInLongSides), 1 / Square(CameraDistance.UnknownSpread));
         if (focalLongSides is { } focal) (mean, weight) = (Elementary.Log(2 * focal), 1 / Square(CameraDistance.DataSpread));
@@ -81,8 +81,17 @@ internal sealed record CameraBelief(double LogFocal, double LogFocalSpread)
             weight += more;
         }
 
-        return new(mean, 1 / Math.Sqrt(weight));
+        return new(mean, 1 / Math.Sqrt(weight), lens);
     }
+
+    private static IReadOnlyList<CameraKind> Of((double Share, double Bend)[] lenses) =>
+    [
+        .. from hand in Hands
+           from lens in lenses
+           select new CameraKind(hand.Share * lens.Share * (1 - OddShare), hand.Slant, lens.Bend, SquareAspect),
+        .. from hand in Hands
+           select new CameraKind(hand.Share * OddShare, hand.Slant, lenses[0].Bend, OddAspect),
+    ];
 
     private static double Square(double x) => x * x;
 }

@@ -44,10 +44,10 @@ internal sealed class PoseCloud
     private PoseCloud(PoseLikelihood likelihood, CameraBelief belief)
     {
         (this.likelihood, this.belief) = (likelihood, belief);
-        double[][] spreads = [.. CameraBelief.Kinds.Select(belief.Spreads)];
+        double[][] spreads = [.. belief.Kinds.Select(belief.Spreads)];
         own = [.. spreads[0].Select(spread => Own * spread)];
         widths = [.. spreads.Select(each => (double[])[.. each.Select(spread => 1 / spread)])];
-        heights = [.. spreads.Select((each, kind) => CameraBelief.Kinds[kind].Weight / each.Aggregate((a, b) => a * b))];
+        heights = [.. spreads.Select((each, kind) => belief.Kinds[kind].Weight / each.Aggregate((a, b) => a * b))];
     }
 
     /// <summary>Poses of equal weight, and the logarithm of the probability of what was seen.</summary>

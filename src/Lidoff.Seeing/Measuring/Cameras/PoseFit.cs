@@ -40,16 +40,16 @@ internal sealed class PoseFit
         var misfit = double.PositiveInfinity;
         if (likelihood.HasTarget)
         {
-            foreach (var lens in CameraBelief.Kinds.GroupBy(kind => (kind.Bend, kind.Aspect))) misfit = Math.Min(misfit, Climb(likelihood, belief, [.. lens], drawn));
+            foreach (var lens in belief.Kinds.GroupBy(kind => (kind.Bend, kind.Aspect))) misfit = Math.Min(misfit, Climb(likelihood, belief, [.. lens], drawn));
         }
 
-        for (var kind = 0; kind < CameraBelief.Kinds.Count && !likelihood.HasTarget; kind++)
+        for (var kind = 0; kind < belief.Kinds.Count && !likelihood.HasTarget; kind++)
         {
-            var spreads = belief.Spreads(CameraBelief.Kinds[kind]);
+            var spreads = belief.Spreads(belief.Kinds[kind]);
             List<PoseMode> modes = likelihood.Tells ? PoseSearch.Modes(likelihood, belief.Centre, spreads, []) : [];
             if (!likelihood.Tells) misfit = 0;
             if (modes.Count > 0) misfit = Math.Min(misfit, modes.Min(mode => mode.Misfit));
-            Draw(likelihood, belief.Centre, spreads, modes, kind, drawn);
+            Draw(likelihood, belief.Centre, spreads, modes, belief.Kinds[kind].Weight, drawn);
         }
 
         var best = drawn.Count == 0 ? double.NegativeInfinity : drawn.Max(draw => draw.Log);
@@ -105,11 +105,11 @@ internal sealed class PoseFit
     public double Share(Func<CameraPose, bool> holds) => Poses.Sum(pose => holds(pose.Pose) ? pose.Weight : 0);
 
     private static void Draw(
-        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, int kind, List<(double Log, double Seen, SeenPose Pose)> drawn)
+        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, double weight, List<(double Log, double Seen, SeenPose Pose)> drawn)
     {
-        var prior = Elementary.Log(CameraBelief.Kinds[kind].Weight);
+        var prior = Elementary.Log(weight);
         // Cameras that are hardly ever met get by with fewer draws.
-        var count = CameraBelief.Kinds[kind].Weight < Seldom ? NormalPoints.Count / 3 : NormalPoints.Count;
+        var count = weight < Seldom ? NormalPoints.Count / 3 : NormalPoints.Count;
         prior -= Elementary.Log(count);
         for (var index = 0; index < count; index++)
         {

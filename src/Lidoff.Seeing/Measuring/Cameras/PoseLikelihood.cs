@@ -40,7 +40,7 @@ internal sealed class PoseLikelihood(SeenReference[] references, PictureSlant? s
                 continue;
             }
 
-            var unit = pose.Unit(reference.Chord, focal);
+            var unit = reference.Unit(pose, focal);
             var w = unit * unit / (reference.UMm * reference.UMm);
             weight += w;
             sum += w * ((reference.LengthMm / unit) + (reference.HeightMm * perHeight));
@@ -68,7 +68,7 @@ internal sealed class PoseLikelihood(SeenReference[] references, PictureSlant? s
                 continue;
             }
 
-            rest[i] = down > 0 ? (reference.LengthMm - (down * pose.Unit(reference.Chord, focal))) / reference.UMm : Never;
+            rest[i] = down > 0 ? (reference.LengthMm - (down * reference.Unit(pose, focal))) / reference.UMm : Never;
         }
 
         slant?.Residuals(pose, focal, rest.AsSpan(next));
@@ -87,7 +87,7 @@ internal sealed class PoseLikelihood(SeenReference[] references, PictureSlant? s
         for (var i = 0; i < units.Length; i++)
         {
             var reference = references[i];
-            units[i] = pose.Unit(reference.Chord, focal);
+            units[i] = reference.Unit(pose, focal);
             var w = units[i] / reference.UMm;
             weight += w * w;
             sum += w / reference.UMm * (reference.LengthMm + (reference.HeightMm * perHeight * units[i]));
@@ -128,7 +128,7 @@ internal sealed class PoseLikelihood(SeenReference[] references, PictureSlant? s
             if (down <= 0) return double.NegativeInfinity;
             if (reference.Target is not { } target)
             {
-                var off = (reference.LengthMm - (down * pose.Unit(reference.Chord, focal))) / reference.UMm;
+                var off = (reference.LengthMm - (down * reference.Unit(pose, focal))) / reference.UMm;
                 misfit += off * off;
                 continue;
             }

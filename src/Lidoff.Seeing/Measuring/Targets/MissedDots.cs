@@ -1,3 +1,4 @@
+using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Boards.Finding;
 using Lidoff.Seeing.Measuring.Edges;
 
@@ -27,14 +28,36 @@ internal static class MissedDots
             if (open.Count == 0) break;
             foreach (var (column, row) in open)
             {
-                var (at, step) = (fit.Lens.At(column, row), fit.Lens.PxPerStep(column, row));
-                var radius = radiusPx * step / typical;
-                if (RoundEdge.Around(level, at.X / grey.PxPerPx, at.Y / grey.PxPerPx, radius / grey.PxPerPx, dark) is not { } edge || edge.Held < LeastHeld) continue;
-                var place = new TargetPlace(new(edge.X * grey.PxPerPx, edge.Y * grey.PxPerPx), column, row);
-                if (place.At.DistanceTo(at) < Off * step && Math.Abs((edge.Radius * grey.PxPerPx) - radius) < SizeOff * radius) places[(column, row)] = place;
+                if (At(fit, column, row, radiusPx / typical, level, grey.PxPerPx, dark) is { } at) places[(column, row)] = new(at, column, row);
             }
         }
 
         return [.. places.OrderBy(each => each.Key).Select(each => each.Value)];
+    }
+
+    /// <summary>
+    /// The places of a finer grid where dots as large stand between those of the fit as well: where many dots were passed over, every second one makes a square grid too, larger by √2 or 2.
+    /// Null where none do.
+    /// </summary>
+    public static List<TargetPlace>? Finer(TargetFit fit, double radiusPx, GreyPicture grey, bool dark)
+    {
+        var level = new SmoothLevel(grey.Width, grey.Height, grey.Values, grey.PxPerPx).Blurred(1);
+        var typical = fit.Lens.PxPerStep(fit.Lens.Middle.C, fit.Lens.Middle.R);
+        var places = fit.Places.ToDictionary(place => (place.Column, place.Row));
+        var whole = places.Keys.Where(at => places.ContainsKey((at.Column + 1, at.Row)) && places.ContainsKey((at.Column, at.Row + 1)) && places.ContainsKey((at.Column + 1, at.Row + 1))).Order().ToList();
+        if (whole.Count == 0) return null;
+        bool Most(double c, double r) => 2 * whole.Count(at => At(fit, at.Column + c, at.Row + r, radiusPx / typical, level, grey.PxPerPx, dark) is not null) > whole.Count;
+        if (!Most(0.5, 0.5)) return null;
+        var half = Most(0.5, 0) && Most(0, 0.5);
+        return [.. fit.Places.Select(place => half ? place with { Column = 2 * place.Column, Row = 2 * place.Row } : place with { Column = place.Column + place.Row, Row = place.Row - place.Column })];
+    }
+
+    private static PicturePoint? At(TargetFit fit, double column, double row, double radiusSteps, SmoothLevel level, double pxPerPx, bool dark)
+    {
+        var (at, step) = (fit.Lens.At(column, row), fit.Lens.PxPerStep(column, row));
+        var radius = radiusSteps * step;
+        if (RoundEdge.Around(level, at.X / pxPerPx, at.Y / pxPerPx, radius / pxPerPx, dark) is not { } edge || edge.Held < LeastHeld) return null;
+        PicturePoint found = new(edge.X * pxPerPx, edge.Y * pxPerPx);
+        return found.DistanceTo(at) < Off * step && Math.Abs((edge.Radius * pxPerPx) - radius) < SizeOff * radius ? found : null;
     }
 }

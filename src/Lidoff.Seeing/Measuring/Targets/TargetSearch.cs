@@ -94,6 +94,12 @@ public static class TargetSearch
             var radii = grid.Values.Select(index => points[index].Size).Order().ToList();
             var radius = radii[radii.Count / 2];
             if (TargetFit.Of(places, radius, frame, grey.PxPerPx, LeastDots) is not { } first) continue;
+            for (var finer = 0; finer < 2 && MissedDots.Finer(first, radius, grey, sort[0] == MarkSort.Dark) is { } between; finer++)
+            {
+                if (TargetFit.Of(between, radius, frame, grey.PxPerPx, LeastDots) is not { } fit) break;
+                first = fit;
+            }
+
             places = MissedDots.Add(first, radius, grey, sort[0] == MarkSort.Dark);
             if (Fitted(TargetPattern.Dots, places, radius, grey, frame, LeastDotsAcross, LeastDots) is { } found && found.Places.Count > (best?.Places.Count ?? 0)) best = found;
         }

@@ -1,6 +1,7 @@
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Folding;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Telling.Dossiers;
 
 namespace Lidoff.Bench.Rooms.See.Viewing;
@@ -17,9 +18,6 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="UMm">Standard uncertainty with what putting the zoom back adds, mm.</param>
 public sealed record CarriedScale(string From, string FromName, string Says, ScaleSighting Known, double LengthMm, double UMm)
 {
-    // A zoom ring put back to its mark and focused anew. Common practice, no source; a ring with clicks is better.
-    private const double ZoomAgain = 0.01;
-
     /// <summary>What can be offered to a picture; null where it has a scale, or no other one has its camera, zoom and size.</summary>
     public static CarriedScale? For(OpenDossier dossier, string sha256, int width, int height, PictureTags tags)
     {
@@ -35,7 +33,7 @@ public sealed record CarriedScale(string From, string FromName, string Says, Sca
     /// <summary>The line that takes it over.</summary>
     public Line Line(string sha256, string specimen) => Working.Line.Of("scale").Set("specimen", specimen).Set("picture", sha256)
         .Set("from", Known.Reference.From.X, Known.Reference.From.Y).Set("to", Known.Reference.To.X, Known.Reference.To.Y).Set("length_mm", LengthMm).Set("u_mm", UMm)
-        .Set("height_mm", Known.Reference.HeightMm).Set("camera_distance_mm", Known.CameraDistanceMm).Set("carried_from", From).Set("package", Known.Package);
+        .Set("height_mm", Known.Reference.HeightMm).Set("click_u_px", 0).Set("camera_distance_mm", Known.CameraDistanceMm).Set("carried_from", From).Set("package", Known.Package);
 
     private static (Sighting<ScaleSighting> Last, CarriedScale Scale)? Of(OpenDossier dossier, string from, int width, int height)
     {
@@ -44,9 +42,13 @@ public sealed record CarriedScale(string From, string FromName, string Says, Sca
         var name = dossier.Model.Picture(from).Name;
         if (dossier.Picture(from, name) is not { Ok: true } header || header.Value.Width != width || header.Value.Height != height) return null;
         if (scale.References.FirstOrDefault(each => header.Value.Frame.Holds(each.Value.Reference.From) && header.Value.Frame.Holds(each.Value.Reference.To)) is not { } known) return null;
-        if (PictureScaleText.Along(dossier, from, header.Value.Frame) is not var (pxPerMm, relative)) return null;
-        var wide = Math.Sqrt((relative * relative) + (ZoomAgain * ZoomAgain));
-        var mm = known.Value.Reference.From.DistanceTo(known.Value.Reference.To) / pxPerMm;
-        return (scale.References[^1], new(from, name, PictureScaleText.Words(pxPerMm, wide), known.Value with { Package = scale.References.Select(each => each.Value.Package).FirstOrDefault(spot => spot.Length > 0) ?? "" }, Math.Round(mm, 6), Math.Round(mm * wide, 6)));
+        if (dossier.Model.Fitted(from) is not { Usable: { } usable } || PictureScaleText.Along(dossier, from, header.Value.Frame) is not var (along, relative)) return null;
+        // A target tells its slant, so its scale is that of the middle looked at squarely; one known length leaves it open, and on the same stand this picture leans the same way.
+        var told = CameraCalibration.Of(usable);
+        var half = Math.Max(width, height) / 2.0;
+        var calibration = told.ByTarget ? told : told with { MmPerHalf = half / along, RelativeU = relative };
+        var carried = calibration.Between(known.Value.Reference.From, known.Value.Reference.To, header.Value.Frame);
+        var pxPerMm = half / calibration.MmPerHalf;
+        return (scale.References[^1], new(from, name, PictureScaleText.Words(pxPerMm, calibration.CarriedU), known.Value with { Package = scale.References.Select(each => each.Value.Package).FirstOrDefault(spot => spot.Length > 0) ?? "" }, Math.Round(carried.LengthMm, 6), Math.Round(carried.UMm, 6)));
     }
 }

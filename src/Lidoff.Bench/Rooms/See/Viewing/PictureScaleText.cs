@@ -27,8 +27,13 @@ internal static class PictureScaleText
     /// <summary>"12.4 px/mm ± 0.4 %".</summary>
     public static string Words(double pxPerMm, double relative) => string.Create(CultureInfo.InvariantCulture, $"{pxPerMm:0.##} px/mm ± {relative * 100:0.##} %");
 
-    private static string Taken(OpenDossier dossier, string sha256) =>
-        From(dossier, sha256) is { Length: > 0 } from ? ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : Showing.Shown.Of(Showing.ShortHash.Of(from))) : "";
+    // A lens that comes from the same picture as the scale needs no second name.
+    private static string Taken(OpenDossier dossier, string sha256)
+    {
+        var from = From(dossier, sha256);
+        var taken = from.Length == 0 ? "" : ", taken over from " + (dossier.Model.Picture(from) is { Found: true } found ? Showing.Shown.Of(found.Name) : Showing.Shown.Of(Showing.ShortHash.Of(from)));
+        return dossier.Model.Fitted(sha256)?.Camera is { } camera && (from.Length == 0 || dossier.Model.Picture(from).Sha256 != camera.Sha256) ? $"{taken}, lens by {Showing.Shown.Of(camera.Known.From)}" : taken;
+    }
 
     // Of the picture it was made of, or of one of the same camera and zoom.
     private static string From(OpenDossier dossier, string sha256) => dossier.Model.Scale(sha256) is { From.Length: 0 } own
