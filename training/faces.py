@@ -34,9 +34,9 @@ PLAIN = re.compile(
     r"|NationalPark|Go-|Go_|Carlito|ClearSans|Arimo|Cousine|lmsans|lmmono|Universalis|Mononoki|LeagueMono", re.I)
 SKIP = re.compile(
     r"italic|oblique|slanted|symbol|dingbat|awesome|emoji|math|ornament|script|dancing|unicode-old|braille|DSEG7"
-    r"|-It\.|Obl|lmroman.*(caps|dunh)|cmu.*(classical|uprightitalic)|Marker|outline|shadow|-It$", re.I)
+    r"|-It\.|Obl|lmroman.*(caps|dunh)|cmu.*(classical|uprightitalic)|Marker|D050000L|outline|shadow|-It$", re.I)
 # Families that no training line is drawn in: the validation set is drawn in these.
-HELD = re.compile(r"Cantarell|PT_?Sans|PTS|Oxygen|Jura|JetBrainsMono|Sora|opendin|D050000L|Dosis|futuram|Monoid|Karla", re.I)
+HELD = re.compile(r"Cantarell|PT_?Sans|PTS|Oxygen|Jura|JetBrainsMono|Sora|opendin|Dosis|futuram|Monoid|Karla", re.I)
 
 STROKES = ("futural", "futuram", "rowmans", "rowmand")
 

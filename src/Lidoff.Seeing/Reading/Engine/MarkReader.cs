@@ -25,6 +25,9 @@ public sealed class MarkReader(IReadingNetworks networks)
     // A vote below this is no decision: then both ways are read.
     private const double ClearVote = 0.6;
 
+    // Read one way less than this much of what is read the other way, the way up is clear.
+    private const double ClearlyLess = 0.25;
+
     /// <summary>Looks at a region and runs the reader along its lines.</summary>
     /// <param name="picture">Brightness of the picture.</param>
     /// <param name="region">Where to look.</param>
@@ -45,13 +48,17 @@ public sealed class MarkReader(IReadingNetworks networks)
         }
 
         var layout = MarkLayout.Of(found, upright);
-        IReadOnlyList<ScannedLine> lines = Read(picture, sheet, layout);
+        var lines = Read(picture, sheet, layout);
         IReadOnlyList<ScannedLine>? otherwise = null;
         var turn = layout.Turn;
-        if (!upright && layout.Lines.Count > 0 && layout.Vote < ClearVote)
+        // The reader reads nothing in a line that stands on its head: where it can read half of the lines or fewer, the vote was wrong or the mark is worn.
+        if (!upright && layout.Lines.Count > 0 && (layout.Vote < ClearVote || lines.Count(IsEmpty) * 2 >= lines.Count))
         {
-            otherwise = Read(picture, sheet, layout.TurnedRound());
-            if (Legibility(otherwise) > Legibility(lines)) (lines, otherwise, turn) = (otherwise, lines, layout.TurnedRound().Turn);
+            var round = Read(picture, sheet, layout.TurnedRound());
+            var (asIs, turned) = (Legibility(lines), Legibility(round));
+            var other = turned > asIs ? lines : round;
+            if (turned > asIs) (lines, turn) = (round, layout.TurnedRound().Turn);
+            if (Math.Min(asIs, turned) > ClearlyLess * Math.Max(asIs, turned)) otherwise = other;
         }
 
         var dot = BodyFinder.Dot(maps) is { } onSheet ? sheet.ToPicture(onSheet.X, onSheet.Y) : (PicturePoint?)null;
@@ -130,6 +137,8 @@ public sealed class MarkReader(IReadingNetworks networks)
         if (side > WorthCloser * Math.Max(sheet.ValidWidth, sheet.ValidHeight)) return null;
         return sheet.ToPicture(PictureRegion.Box(left, top, right - left, foot - top));
     }
+
+    private static bool IsEmpty(ScannedLine line) => LineReading.Of([line.Lattice]).IsEmpty;
 
     // How much surer than a guess its characters are, added up: on other readers such a sum told up from down better than a mean did, and a
     // place that is no more than a guess must not count for it. The other half is a choice of ours.

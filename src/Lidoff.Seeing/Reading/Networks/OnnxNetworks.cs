@@ -69,7 +69,13 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
                 for (var k = 0; k < chunk.Length; k++) strips[chunk[k]].Pixels.CopyTo(pixels, k * LineStrip.Rows * group.Key);
                 var scores = Run(Ready.Reader, "lines", pixels, [chunk.Length, 1, LineStrip.Rows, group.Key], "scores");
                 var each = scores.Length / chunk.Length;
-                for (var k = 0; k < chunk.Length; k++) lattices[chunk[k]] = CtcLattice.OfScores(scores.AsSpan(k * each, each), Ready.Alphabet, Ready.ReaderCard.Temperature, (double)strips[chunk[k]].ValidWidth / group.Key);
+                for (var k = 0; k < chunk.Length; k++)
+                {
+                    // As in training: steps that lie wholly behind the line say nothing.
+                    var (valid, every) = (strips[chunk[k]].ValidWidth, each / Ready.Alphabet.Classes);
+                    var steps = Math.Clamp(((valid * every) + group.Key - 1) / group.Key, 1, every);
+                    lattices[chunk[k]] = CtcLattice.OfScores(scores.AsSpan(k * each, steps * Ready.Alphabet.Classes), Ready.Alphabet, Ready.ReaderCard.Temperature, Math.Min(1, (double)valid * every / (group.Key * steps)));
+                }
             }
         }
 
