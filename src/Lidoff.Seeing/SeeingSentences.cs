@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring;
+using Lidoff.Seeing.Measuring.Bodies;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
@@ -197,6 +198,16 @@ public static class SeeingSentences
 
     /// <summary>A length was looked for where another shape was asked for.</summary>
     public static string NotALength(ShapeKind kind) => $"This target is {(kind is ShapeKind.Angle or ShapeKind.Area ? "an" : "a")} {kind.ToString().ToLowerInvariant()}, not a length.";
+
+    /// <summary>A length was looked for where a body was asked for.</summary>
+    public static string BodyNotALength() => "This target is a body, not a length.";
+
+    /// <summary>Corners that are not those of a rectangle.</summary>
+    public static string NoBody() => "The places are not the corners of a rectangle: give three or four of them, one after the other around it, or a box: left, top, width, height.";
+
+    /// <summary>A measured body in words.</summary>
+    public static string Result(MeasuredBody body) =>
+        $"{body.Id}: {Number(body.Length.ValueMm, 4)} × {Number(body.Width.ValueMm, 4)} mm, 90 % between {Number(body.Length.LowMm, 4)} and {Number(body.Length.HighMm, 4)} mm, {Number(body.Width.LowMm, 4)} and {Number(body.Width.HighMm, 4)} mm";
 
     /// <summary>A measured shape in words.</summary>
     public static string Result(MeasuredShape shape)

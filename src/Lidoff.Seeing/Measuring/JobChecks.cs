@@ -1,5 +1,7 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Bodies;
+using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
@@ -7,6 +9,9 @@ namespace Lidoff.Seeing.Measuring;
 /// <summary>What geometry demands of a job once the picture's size is known.</summary>
 internal static class JobChecks
 {
+    // Sine of 45°.
+    private const double LeastTurn = 0.707;
+
     /// <summary>Every fault of the references, in order.</summary>
     public static List<Fault> References(MeasureJob job, PictureFrame frame)
     {
@@ -27,6 +32,37 @@ internal static class JobChecks
         var faults = new List<Fault>();
         Chord(faults, "", target.From, target.To, target.HeightMm, job, frame);
         return faults.Count == 0 ? target : Outcome<TargetLength>.Failed(faults);
+    }
+
+    /// <summary>Every fault of a body's corners.</summary>
+    public static List<Fault> Body(TargetBody body, MeasureJob job, PictureFrame frame)
+    {
+        var faults = new List<Fault>();
+        var corners = body.Corners;
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var where = body.Where(i);
+            if (!frame.Holds(corners[i])) faults.Add(new(where, $"a place within {frame.Width} × {frame.Height} pixels", SeeingSentences.OutsideFrame(where, corners[i].X, corners[i].Y, frame.Width, frame.Height)));
+            if (i > 0 && corners[i] == corners[i - 1]) faults.Add(new(where, "another place than the one before", SeeingSentences.SamePlaceTwice(where)));
+        }
+
+        // A box that reaches out on one side does so with two corners, and is told once.
+        if (body.Boxed) faults = [.. faults.DistinctBy(fault => fault.Where)];
+        if (faults.Count == 0 && !Round(corners)) faults.Add(new("points", "corners of a rectangle, one after the other around it", SeeingSentences.NoBody()));
+        if (job.CameraDistanceMm is { } camera && body.HeightMm >= camera) faults.Add(new("height_mm", "a height below the camera", SeeingSentences.AboveCamera("height_mm", body.HeightMm, camera)));
+        return faults;
+    }
+
+    // Turning the same way at every corner, and by 45° at least: a slant of 60° shows no rectangle worse.
+    private static bool Round(IReadOnlyList<PicturePoint> corners)
+    {
+        var at = FittedBody.Around(corners, 0).At;
+        var turns = Enumerable.Range(0, 4).Select(i =>
+        {
+            var (a, b, c) = (at[i], at[(i + 1) % 4], at[(i + 2) % 4]);
+            return (((b.X - a.X) * (c.Y - b.Y)) - ((b.Y - a.Y) * (c.X - b.X))) / (a.DistanceTo(b) * b.DistanceTo(c));
+        }).ToList();
+        return turns.All(turn => turn > LeastTurn) || turns.All(turn => turn < -LeastTurn);
     }
 
     /// <summary>Every fault of a shape's places.</summary>

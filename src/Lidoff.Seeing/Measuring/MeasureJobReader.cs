@@ -3,6 +3,7 @@ using System.Text.Json;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Bodies;
 using Lidoff.Seeing.Measuring.Carrying;
 using Lidoff.Seeing.Measuring.Rulers;
 using Lidoff.Seeing.Measuring.Shapes;
@@ -22,7 +23,9 @@ public static class MeasureJobReader
     private static readonly string[] RulerKeys = ["from", "to", "tick_mm", "height_mm"];
     private static readonly string[] PointKeys = ["at", "mm", "u_mm"];
     private static readonly string[] ReferenceKeys = ["from", "to", "length_mm", "u_mm", "height_mm"];
-    private static readonly string[] TargetKeys = ["id", "from", "to", "height_mm", "kind", "points"];
+    private static readonly string[] TargetKeys = ["id", "from", "to", "height_mm", "kind", "points", "box", "u_px"];
+
+    private static readonly (string Word, string Value)[] Kinds = [("circle", "circle"), ("pitch", "pitch"), ("angle", "angle"), ("area", "area"), ("body", "body")];
 
     private const int MostPlaces = 500;
 
@@ -81,19 +84,35 @@ public static class MeasureJobReader
     {
         var reader = new PayloadReader(item);
         var id = reader.Text("id");
-        if (reader.Has("kind") || reader.Has("points")) return Shape(reader, id, at);
+        if (reader.Has("kind") || reader.Has("points") || reader.Has("box")) return Shape(reader, id, at);
         var target = new TargetLength(id, Point(reader, "from"), Point(reader, "to"), reader.OptionalNumber("height_mm") ?? 0);
         return new(id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture), reader.Done(() => target));
     }
 
     private static AskedTarget Shape(PayloadReader reader, string id, int at)
     {
-        var kind = reader.OneOf("kind", ("circle", ShapeKind.Circle), ("pitch", ShapeKind.Pitch), ("angle", ShapeKind.Angle), ("area", ShapeKind.Area));
+        var word = reader.OneOf("kind", Kinds);
+        if (word == "body") return Body(reader, id, at);
+        var kind = word switch { "pitch" => ShapeKind.Pitch, "angle" => ShapeKind.Angle, "area" => ShapeKind.Area, _ => ShapeKind.Circle };
         var points = reader.Points("points", least: 3, most: kind == ShapeKind.Angle ? 3 : MostPlaces).Select(point => new PicturePoint(point.X, point.Y)).ToList();
         var shape = new TargetShape(id, kind, points, reader.OptionalNumber("height_mm") ?? 0);
         var read = reader.Done(() => shape);
         var name = id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture);
         return read.Ok ? AskedTarget.Of(shape) : new(name, Outcome<TargetLength>.Failed(read.Faults));
+    }
+
+    private static AskedTarget Body(PayloadReader reader, string id, int at)
+    {
+        var boxed = reader.Has("box");
+        if (boxed && reader.Has("points")) reader.Fail("box", "alone: it stands in the place of points");
+        var box = boxed ? reader.Numbers("box", least: 4, most: 4) : [];
+        if (box.Count == 4 && (box[2] <= 0 || box[3] <= 0)) reader.Fail("box", "four numbers: left, top, width and height, the last two above 0");
+        List<PicturePoint> corners = box.Count == 4
+            ? [new(box[0], box[1]), new(box[0] + box[2], box[1]), new(box[0] + box[2], box[1] + box[3]), new(box[0], box[1] + box[3])]
+            : boxed ? [] : [.. reader.Points("points", least: 3, most: 4).Select(point => new PicturePoint(point.X, point.Y))];
+        var body = new TargetBody(id, corners, reader.OptionalNumber("height_mm") ?? 0, reader.OptionalNumber("u_px", NumberRange.NotNegative) ?? (boxed ? TargetBody.BoxPx : null), boxed);
+        var read = reader.Done(() => body);
+        return read.Ok ? AskedTarget.OfBody(body) : new(id.Length > 0 ? id : (at + 1).ToString(CultureInfo.InvariantCulture), Outcome<TargetLength>.Failed(read.Faults));
     }
 
     private static AskedRuler Ruler(PayloadReader reader) => new(

@@ -1,5 +1,7 @@
 using System.Text.Json;
+using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Bodies;
 using Lidoff.Seeing.Measuring.Edges;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
@@ -21,6 +23,7 @@ public static class MeasureWriter
             var target = targets[i];
             json.WriteStartObject();
             if (target.Shape is { } shape) Shape(json, shape);
+            else if (target.Body is { } body) Body(json, body);
             else if (target.Length.TryValue(out var length)) Length(json, length);
             else Faults(json, target.Id, target.Length.Faults);
             if (target.Ok && snapped is not null && i < snapped.Count && snapped[i] is { } moved) Edges(json, moved);
@@ -33,6 +36,26 @@ public static class MeasureWriter
     private static void Length(Utf8JsonWriter json, MeasuredLength length)
     {
         json.WriteString("id", length.Id);
+        Value(json, length);
+        Warnings(json, length.Warnings);
+    }
+
+    private static void Body(Utf8JsonWriter json, MeasuredBody body)
+    {
+        json.WriteString("id", body.Id);
+        json.WriteString("kind", "body");
+        foreach (var (name, side) in new[] { ("length", body.Length), ("width", body.Width) })
+        {
+            json.WriteStartObject(name);
+            Value(json, side);
+            json.WriteEndObject();
+        }
+
+        Warnings(json, body.Warnings);
+    }
+
+    private static void Value(Utf8JsonWriter json, MeasuredLength length)
+    {
         json.WriteNumber("value_mm", length.ValueMm);
         json.WriteNumber("u_mm", length.UMm);
         json.WriteStartArray("interval90_mm");
@@ -40,7 +63,6 @@ public static class MeasureWriter
         json.WriteNumberValue(length.HighMm);
         json.WriteEndArray();
         Snap(json, length.Snap);
-        Warnings(json, length.Warnings);
     }
 
     private static void Shape(Utf8JsonWriter json, MeasuredShape shape)
@@ -80,17 +102,42 @@ public static class MeasureWriter
             if (!circle.OnEdge) json.WriteString("say", circle.Trouble);
         }
 
+        if (moved.Body is { } body)
+        {
+            json.WriteStartArray("sides");
+            foreach (var side in body.Sides)
+            {
+                json.WriteStartObject();
+                json.WriteBoolean("found", side.OnEdge);
+                json.WriteNumber("moved_px", Math.Round(side.OffsetPx, 3));
+                json.WriteNumber("u_px", Math.Round(side.UPx, 3));
+                if (!side.OnEdge) json.WriteString("say", side.Trouble);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("corners");
+            foreach (var corner in body.Corners) At(json, corner);
+            json.WriteEndArray();
+        }
+
         json.WriteEndObject();
+    }
+
+    private static void At(Utf8JsonWriter json, PicturePoint at)
+    {
+        json.WriteStartArray();
+        json.WriteNumberValue(Math.Round(at.X, 3));
+        json.WriteNumberValue(Math.Round(at.Y, 3));
+        json.WriteEndArray();
     }
 
     private static void End(Utf8JsonWriter json, string name, FittedEnd end)
     {
         json.WriteStartObject(name);
         json.WriteBoolean("found", end.OnEdge);
-        json.WriteStartArray("at");
-        json.WriteNumberValue(Math.Round(end.Point.X, 3));
-        json.WriteNumberValue(Math.Round(end.Point.Y, 3));
-        json.WriteEndArray();
+        json.WritePropertyName("at");
+        At(json, end.Point);
         json.WriteNumber("moved_px", Math.Round(end.ShiftPx, 3));
         json.WriteNumber("u_px", Math.Round(end.UPx, 3));
         if (!end.OnEdge) json.WriteString("say", end.Trouble);

@@ -19,6 +19,12 @@ public static class Measurement
 
     private static MeasuredTarget Measure(AskedTarget target, ScaledPicture picture)
     {
+        if (target.Body is { } asked)
+        {
+            var body = picture.Body(asked);
+            return body.Ok ? MeasuredTarget.OfBody(body.Value) : new(target.Id, Outcome<MeasuredLength>.Failed(body.Faults));
+        }
+
         if (target.Shape is null) return new(target.Id, target.Length.Then<MeasuredLength>(picture.Length));
         var measured = picture.Shape(target.Shape);
         return measured.Ok ? MeasuredTarget.Of(measured.Value) : new(target.Id, Outcome<MeasuredLength>.Failed(measured.Faults));

@@ -1,4 +1,5 @@
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Measuring.Bodies;
 using Lidoff.Seeing.Measuring.Shapes;
 using Lidoff.Seeing.Standards;
 
@@ -64,6 +65,9 @@ public sealed class ScaledPicture
     /// <summary>A circle, pitch, angle or area with its doubt, or the faults of its places.</summary>
     public Outcome<MeasuredShape> Shape(TargetShape target) =>
         ShapeMeasurement.Run(target, Fit, job, frame, chord => Warnings(chord, NormalMixture.Quantile(Fit.Length(chord).Parts, 0.5)));
+
+    /// <summary>A rectangular body with its doubt, or the faults of its corners.</summary>
+    public Outcome<MeasuredBody> Body(TargetBody target) => BodyMeasurement.Run(target, job, frame, Measure);
 
     private MeasuredLength Measure(TargetLength target)
     {

@@ -15,7 +15,7 @@ namespace Lidoff.Commands;
 public sealed class MeasureCommand : ILidoffCommand
 {
     /// <inheritdoc/>
-    public string Says => "Lengths from a picture: known lengths in it set the scale, each target comes with its doubt.";
+    public string Says => "Lengths, bodies and shapes from a picture: known lengths in it set the scale, each target comes with its doubt.";
 
     /// <inheritdoc/>
     public string Example => "measure job.json --json";
@@ -75,6 +75,13 @@ public sealed class MeasureCommand : ILidoffCommand
         {
             seat.Talk.Line(SeeingSentences.Result(shape));
             foreach (var warning in shape.Warnings) seat.Talk.Line("  " + warning.Say);
+            return;
+        }
+
+        if (target.Body is { } body)
+        {
+            seat.Talk.Line(SeeingSentences.Result(body));
+            foreach (var warning in body.Warnings) seat.Talk.Line("  " + warning.Say);
             return;
         }
 

@@ -43,6 +43,9 @@ internal sealed record BenchPaper
     /// <summary>Every how many lines a longer one stands.</summary>
     public int[] Longer { get; init; } = [5, 10];
 
+    /// <summary>A dark body: its left and top, its width and height, mm, and its turn about its middle; none for no body.</summary>
+    public (double X, double Y, double W, double H, double TurnDegrees)? Body { get; init; }
+
     public double SlantDegrees { get; init; }
 
     /// <summary>How much larger everything shows than at 24 px/mm: by another focal length, so that the distance stays.</summary>
@@ -111,6 +114,13 @@ internal sealed record BenchPaper
         var (c, r) = (x / PitchMm, y / PitchMm);
         if (Checker && c >= -1 && r >= -1 && c < Columns && r < Rows) return ((int)Math.Floor(c) + (int)Math.Floor(r)) % 2 == 0 ? 1 : 0;
         if (Dots && Math.Round(c) is >= 0 and < Columns && Math.Round(r) is >= 0 and < Rows) return Math.Sqrt(Square(c - Math.Round(c)) + Square(r - Math.Round(r))) < 0.25 ? 1 : 0;
+        if (Body is { } body)
+        {
+            var (u, v) = (x - body.X - (body.W / 2), y - body.Y - (body.H / 2));
+            var (sin, cos) = Math.SinCos(body.TurnDegrees * Math.PI / 180);
+            if (Math.Abs((cos * u) + (sin * v)) < body.W / 2 && Math.Abs((cos * v) - (sin * u)) < body.H / 2) return 0.9;
+        }
+
         if (Ruler is not var (gaps, tick)) return 0.25;
         var number = (int)Math.Round((x - RulerLeft) / tick);
         if (y is < RulerTop - 0.5 or > RulerTop + 8 || x < RulerLeft - 2 || x > RulerLeft + (gaps * tick) + 2) return 0.25;

@@ -17,6 +17,9 @@ public static class EdgeSentences
     /// <summary>Too little of it lies in the picture, or it is too short.</summary>
     public static string TooShort(string place) => $"{Upper(place)} stays as clicked: it is too short in the picture, or too close to its rim, to look for an edge.";
 
+    /// <summary>The picture breaks off.</summary>
+    public static string NotRead(string place) => $"{Upper(place)} stays as clicked: the picture cannot be read to its end.";
+
     /// <summary>No edge near.</summary>
     public static string NoEdge(string place, double reach) => $"{Upper(place)} stays as clicked: no edge runs along it within {Px(reach)} px. Click closer to it, or look for light from another side.";
 

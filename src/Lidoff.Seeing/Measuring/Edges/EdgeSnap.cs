@@ -5,7 +5,7 @@ using Lidoff.Seeing.Pictures;
 
 namespace Lidoff.Seeing.Measuring.Edges;
 
-/// <summary>Moves what a job asks for onto the edges near it: ends of lengths, and circles. Other shapes, and known lengths, stay as they are.</summary>
+/// <summary>Moves what a job asks for onto the edges near it: the sides of bodies always, ends of lengths and circles where the job says so. Other shapes, and known lengths, stay as they are.</summary>
 public static class EdgeSnap
 {
     /// <summary>The job with its targets on their edges, and what was done to each, in the order of the targets; null where nothing was. A picture that breaks off fails with a sentence.</summary>
@@ -16,13 +16,15 @@ public static class EdgeSnap
     {
         Guard.NotNull(job);
         Guard.NotNull(header);
-        PicturePoint[] around = [.. job.Targets.SelectMany(target => Places(target, header.Frame))];
-        if (!job.SnapEdges || around.Length == 0) return (job, [.. job.Targets.Select(_ => (SnappedTarget?)null)]);
-        return PictureEdges.Read(path, job.Image, header, around, job.ClickPx).Then<(MeasureJob, IReadOnlyList<SnappedTarget?>)>(edges =>
+        PicturePoint[] around = [.. job.Targets.SelectMany(Near)];
+        if (around.Length == 0) return (job, [.. job.Targets.Select(_ => (SnappedTarget?)null)]);
+        return PictureEdges.Read(path, job.Image, header, around, job.Targets.Max(target => target.Body?.ClickPx ?? job.ClickPx)).Then<(MeasureJob, IReadOnlyList<SnappedTarget?>)>(edges =>
         {
-            var each = job.Targets.Select<AskedTarget, (AskedTarget Target, SnappedTarget? Snapped)>(target => Places(target, header.Frame).Any() ? Snap(target, edges, job.ClickPx) : (Target: target, Snapped: null)).ToList();
+            var each = job.Targets.Select<AskedTarget, (AskedTarget Target, SnappedTarget? Snapped)>(target => Near(target).Any() ? Snap(target, edges, job.ClickPx) : (Target: target, Snapped: null)).ToList();
             return (job with { Targets = [.. each.Select(one => one.Target)] }, [.. each.Select(one => one.Snapped)]);
         });
+
+        IEnumerable<PicturePoint> Near(AskedTarget target) => target.Body is { } body ? JobChecks.Body(body, job, header.Frame).Count == 0 ? body.Corners : [] : job.SnapEdges ? Places(target, header.Frame) : [];
     }
 
     private static IEnumerable<PicturePoint> Places(AskedTarget target, PictureFrame frame)
@@ -33,6 +35,12 @@ public static class EdgeSnap
 
     private static (AskedTarget Target, SnappedTarget? Snapped) Snap(AskedTarget target, PictureEdges edges, double jobClickPx)
     {
+        if (target.Body is { } body)
+        {
+            var sides = edges.Body(body.Corners, body.ClickPx ?? jobClickPx);
+            return (AskedTarget.OfBody(body with { Fitted = sides }), new(null, null, sides));
+        }
+
         if (target.Shape is { } shape)
         {
             var circle = edges.Circle(shape.Points, shape.ClickPx ?? jobClickPx);

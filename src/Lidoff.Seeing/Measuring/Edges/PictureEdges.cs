@@ -54,11 +54,8 @@ public sealed class PictureEdges
     {
         Guard.NotNull(corners);
         Guard.That(corners.Count is 3 or 4 && corners.Distinct().Count() == corners.Count, "three or four corners, each another place");
-        var (a, b, c) = (corners[0], corners[1], corners[2]);
-        var guessed = corners.Count == 3;
-        PicturePoint[] at = [a, b, c, guessed ? new(a.X + c.X - b.X, a.Y + c.Y - b.Y) : corners[3]];
-        // The fourth of three holds the errors of all, and the picture's slant.
-        double[] doubt = [clickPx, clickPx, clickPx, guessed ? Math.Sqrt(3) * clickPx : clickPx];
+        var (at, doubt) = FittedBody.Around(corners, clickPx);
+        var (a, b, c) = (at[0], at[1], at[2]);
         var clockwise = ((b.X - a.X) * (c.Y - b.Y)) - ((b.Y - a.Y) * (c.X - b.X)) > 0;
         var shorter = Math.Min(a.DistanceTo(b), b.DistanceTo(c));
         var (sides, lines, common) = (new FittedSide[4], new (PicturePoint From, PicturePoint To)[4], new double[4]);
@@ -70,7 +67,7 @@ public sealed class PictureEdges
             var length = at[first].DistanceTo(at[last]);
             if (found.Line is not { } line)
             {
-                sides[i] = new(0, Math.Sqrt(Square(doubt[first]) + Square(doubt[last])) / 2, 0, 0, found.Trouble);
+                sides[i] = FittedBody.Stayed(doubt[first], doubt[last], found.Trouble);
                 lines[i] = (at[i], at[(i + 1) % 4]);
                 continue;
             }
@@ -136,6 +133,4 @@ public sealed class PictureEdges
     private static PicturePoint Middle(PicturePoint a, PicturePoint b) => new((a.X + b.X) / 2, (a.Y + b.Y) / 2);
 
     private static double Together(double a, double b, double c) => Math.Sqrt((a * a) + (b * b) + (c * c));
-
-    private static double Square(double x) => x * x;
 }
