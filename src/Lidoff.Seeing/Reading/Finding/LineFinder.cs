@@ -27,14 +27,13 @@ public static class LineFinder
 
     private static FoundLine? Line(FinderMaps maps, List<int> patch)
     {
-        double weight = 0, cos = 0, sin = 0, cos2 = 0, sin2 = 0, lengths = 0, x = 0, y = 0, logHeight = 0, dot = 0, logo = 0;
+        double weight = 0, cos = 0, sin = 0, cos2 = 0, sin2 = 0, x = 0, y = 0, logHeight = 0, dot = 0, logo = 0;
         foreach (var cell in patch)
         {
             var (w, (c, s), (mx, my)) = (maps.Core[cell], maps.Direction(cell), maps.Middle(cell));
             weight += w;
             cos += w * c;
             sin += w * s;
-            lengths += w * Math.Sqrt((c * c) + (s * s));
             if (maps.Axis(cell) is var (c2, s2))
             {
                 cos2 += w * c2;
@@ -49,7 +48,8 @@ public static class LineFinder
         }
 
         var (middle, height, area) = ((X: x / weight, Y: y / weight), Elementary.Exp(logHeight / weight), (double)patch.Count * FinderMaps.Cell * FinderMaps.Cell);
-        var agreement = Math.Sqrt((cos * cos) + (sin * sin)) / Math.Max(lengths, 1e-9);
+        // Not of unit vectors: a network trained by squares answers with a short one where it is not sure of up and down.
+        var agreement = Math.Min(1, Math.Sqrt((cos * cos) + (sin * sin)) / weight);
         // Where the axis is told, lines whose way is open are kept: the vote and the reader settle it.
         var sure = cos2 == 0 && sin2 == 0 ? agreement : Math.Sqrt((cos2 * cos2) + (sin2 * sin2)) / weight;
         if (height < LeastHeight || sure < LeastAgreement) return null;

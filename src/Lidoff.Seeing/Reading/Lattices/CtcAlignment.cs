@@ -7,8 +7,8 @@ namespace Lidoff.Seeing.Reading.Lattices;
 internal sealed class CtcAlignment
 {
     private readonly double[] forward;
-    private readonly double[] backward;
     private readonly int states;
+    private double[]? behind;
 
     public CtcAlignment(CtcLattice lattice, int[] text)
     {
@@ -16,7 +16,6 @@ internal sealed class CtcAlignment
         Text = text;
         states = (2 * text.Length) + 1;
         forward = Forward();
-        backward = Backward();
         var end = (lattice.Steps - 1) * states;
         Paths = forward[end + states - 1] + (states > 1 ? forward[end + states - 2] : 0);
     }
@@ -39,7 +38,7 @@ internal sealed class CtcAlignment
     }
 
     /// <summary>Sum over the ways in which the symbols from <paramref name="first"/> on start at a step and fill all that is left.</summary>
-    public double Starting(int first, int step) => Lattice.Scaled(step, Text[first]) * backward[(step * states) + (2 * first) + 1];
+    public double Starting(int first, int step) => Lattice.Scaled(step, Text[first]) * Behind[(step * states) + (2 * first) + 1];
 
     /// <summary>Where a symbol stands along the line, 0 to 1: the mean over all alignments.</summary>
     public double Middle(int symbol)
@@ -48,13 +47,16 @@ internal sealed class CtcAlignment
         for (var t = 0; t < Lattice.Steps; t++)
         {
             var at = (t * states) + (2 * symbol) + 1;
-            var p = forward[at] * backward[at];
+            var p = forward[at] * Behind[at];
             sum += p;
             weighted += p * (t + 0.5);
         }
 
         return sum > 0 ? Math.Min(1, weighted / sum / (Lattice.Steps * Lattice.Valid)) : (symbol + 0.5) / Text.Length;
     }
+
+    // Most texts are only asked how probable they are.
+    private double[] Behind => behind ??= Backward();
 
     private int Class(int state) => state % 2 == 0 ? 0 : Text[state / 2];
 

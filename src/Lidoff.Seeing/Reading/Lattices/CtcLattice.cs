@@ -10,8 +10,13 @@ namespace Lidoff.Seeing.Reading.Lattices;
 /// </summary>
 public sealed class CtcLattice
 {
+    // Wide enough that a wider one changes no reading of ours; a choice between 12 and 24.
+    private const int BeamWidth = 16;
+
     // Each step divided by its largest, so that products over a line stay in range.
     private readonly double[] scaled;
+    private IReadOnlyList<(string Text, double LogP)>? likeliest;
+    private Edited? around;
 
     private CtcLattice(double[] scaled, double logScale, int steps, ReadingAlphabet alphabet, double valid = 1)
     {
@@ -88,6 +93,20 @@ public sealed class CtcLattice
     /// <summary>All classes of a step, divided by the likeliest.</summary>
     internal ReadOnlySpan<double> Scaled(int step) => scaled.AsSpan(step * Alphabet.Classes, Alphabet.Classes);
 
+    /// <summary>The likeliest texts with the natural logs of their probabilities; searched for once.</summary>
+    internal IReadOnlyList<(string Text, double LogP)> Likeliest => likeliest ??= PrefixBeam.Search(this, BeamWidth);
+
+    /// <summary>A text and all that differ from it by one symbol; of the likeliest text reckoned once.</summary>
+    internal (CtcAlignment Alignment, SingleEdits Edits) Around(string text)
+    {
+        if (around is { } known && known.Text == text) return (known.Alignment, known.Edits);
+        var alignment = new CtcAlignment(this, Alphabet.ClassesOf(text) ?? throw new InvalidOperationException("a text of another alphabet"));
+        around = new(text, alignment, SingleEdits.Of(alignment));
+        return (alignment, around.Edits);
+    }
+
     /// <summary>Natural log of a sum of scaled paths.</summary>
     internal double Log(double paths) => paths > 0 ? Elementary.Log(paths) + LogScale : double.NegativeInfinity;
+
+    private sealed record Edited(string Text, CtcAlignment Alignment, SingleEdits Edits);
 }

@@ -9,7 +9,6 @@ namespace Lidoff.Seeing.Reading.Lattices;
 /// <param name="Places">Places from the beginning to the end of the likeliest reading.</param>
 public sealed record LineReading(ValueList<LineText> Readings, ValueList<ReadPlace> Places)
 {
-    private const int Width = 16;
     private const int MostReadings = 10;
     private const int MostAlternatives = 8;
 
@@ -40,15 +39,15 @@ public sealed record LineReading(ValueList<LineText> Readings, ValueList<ReadPla
     public static LineReading Of(IReadOnlyList<CtcLattice> lattices, double lineTemperature = 1)
     {
         Guard.That(Guard.NotNull(lattices).Count > 0, "one lattice at least");
-        var beams = lattices.Select(lattice => PrefixBeam.Search(lattice, Width)).ToList();
-        var texts = beams.SelectMany(beam => beam.Select(each => each.Text)).Distinct(StringComparer.Ordinal)
+        var beams = lattices.Select(lattice => lattice.Likeliest).ToList();
+        var texts = beams.Count == 1 ? [.. beams[0]] : beams.SelectMany(beam => beam.Select(each => each.Text)).Distinct(StringComparer.Ordinal)
             .Select(text => (Text: text, LogP: lattices.Sum(lattice => Math.Max(lattice.LogProbability(text), Impossible))))
             .OrderByDescending(each => each.LogP).ThenBy(each => each.Text, StringComparer.Ordinal).ToList();
         var readings = Weighed(texts, LogRest(beams, texts), lineTemperature);
         var best = texts[0].Text;
-        var alignments = lattices.Select(lattice => new CtcAlignment(lattice, lattice.Alphabet.ClassesOf(best)!)).ToList();
-        var edits = alignments.Select(SingleEdits.Of).Aggregate(SingleEdits.Together);
-        return new(readings, Placed(best, edits, [.. Enumerable.Range(0, best.Length).Select(i => alignments.Average(each => each.Middle(i)))], lattices[0].Alphabet));
+        var around = lattices.Select(lattice => lattice.Around(best)).ToList();
+        var edits = around.Select(each => each.Edits).Aggregate(SingleEdits.Together);
+        return new(readings, Placed(best, edits, [.. Enumerable.Range(0, best.Length).Select(i => around.Average(each => each.Alignment.Middle(i)))], lattices[0].Alphabet));
     }
 
     /// <summary>

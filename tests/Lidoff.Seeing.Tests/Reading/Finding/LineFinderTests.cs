@@ -30,7 +30,10 @@ public sealed class LineFinderTests
         var line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw()));
         Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), line.Outline);
         Assert.InRange(line.Agreement, 0.99, 1.0001);
-        Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw(axes: true))).Outline);
+        // Cells that are half sure: the axis is as good, and the vote is worth half.
+        line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw(axes: true)));
+        Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), line.Outline);
+        Assert.Equal(0.5, line.Agreement, 0.01);
     }
 
     [Fact]
