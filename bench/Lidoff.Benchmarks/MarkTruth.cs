@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Seeing.Reading.Finding;
@@ -11,9 +12,26 @@ namespace Lidoff.Benchmarks;
 /// <param name="Hard">What is hard in it.</param>
 /// <param name="Number">Which line holds the product number.</param>
 /// <param name="Lines">Texts in order, without blanks.</param>
-/// <param name="Outlines">Their outlines.</param>
-internal sealed record MarkTruth(string Image, double TurnDeg, bool Upright, string Hard, int Number, IReadOnlyList<string> Lines, IReadOnlyList<PictureRegion> Outlines)
+/// <param name="Outlines">Their outlines; none where nobody drew them.</param>
+/// <param name="Box">The part of the picture that is looked at; null for all of it.</param>
+internal sealed record MarkTruth(
+    string Image, double TurnDeg, bool Upright, string Hard, int Number, IReadOnlyList<string> Lines, IReadOnlyList<PictureRegion> Outlines, PictureRegion? Box = null)
 {
+    /// <summary>
+    /// Reads a table of crops of one's own pictures: <c>picture,x,y,w,h,turn_clockwise_deg,text_lines,note</c>, <c>|</c> between lines, the pictures beside it.
+    /// The turn is the text's, clockwise as it lies; the longest line stands for the product number.
+    /// </summary>
+    public static IReadOnlyList<MarkTruth> OfTable(string path) => [.. File.ReadLines(path).Skip(1).Where(row => row.Length > 0).Select(OfRow)];
+
+    private static MarkTruth OfRow(string row)
+    {
+        var cells = row.Split(',');
+        double Number(int k) => double.Parse(cells[k], CultureInfo.InvariantCulture);
+        string[] lines = [.. cells[6].Split('|').Select(line => line.Replace(" ", "", StringComparison.Ordinal).ToUpperInvariant())];
+        var turn = Number(5);
+        return new(cells[0], turn, turn == 0, "", Array.IndexOf(lines, lines.MaxBy(line => line.Length)), lines, [], PictureRegion.Box(Number(1), Number(2), Number(3), Number(4)));
+    }
+
     /// <summary>Reads <c>truth.jsonl</c> of a folder.</summary>
     public static IReadOnlyList<MarkTruth> Of(string folder) => [.. File.ReadLines(Path.Combine(folder, "truth.jsonl")).Select(Of1)];
 

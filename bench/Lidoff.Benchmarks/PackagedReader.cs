@@ -1,0 +1,162 @@
+using Lidoff.Evidence.Pictures;
+using Lidoff.Seeing.Reading.Finding;
+using Microsoft.ML.OnnxRuntime;
+
+namespace Lidoff.Benchmarks;
+
+/// <summary>
+/// A packaged general text reader (two networks of an npm package, see bench/packaged), as its makers run it: text found at one of four
+/// sizes, the one it is surest of, each line cut out with the margin its finder is trained for and read by the best class of each step.
+/// What it reads is folded to our symbols, so that it loses nothing by its larger alphabet.
+/// </summary>
+internal sealed class PackagedReader : IDisposable
+{
+    // The package's own figures (from memory): map above 0.3, a box's mean above 0.6, grown by 1.5 times area over circumference.
+    private const float Map = 0.3f;
+    private const double Box = 0.6;
+    private const double Grow = 1.5;
+    private const double LeastSure = 0.5;
+
+    private static readonly int[] Sizes = [320, 480, 640, 960];
+
+    private readonly InferenceSession finder, reader;
+    private readonly string[] keys;
+
+    private PackagedReader(string folder)
+    {
+        using var options = new SessionOptions { IntraOpNumThreads = 1, InterOpNumThreads = 1 };
+        finder = new(Path.Combine(folder, "ch_PP-OCRv4_det_infer.onnx"), options);
+        reader = new(Path.Combine(folder, "ch_PP-OCRv4_rec_infer.onnx"), options);
+        keys = File.ReadAllLines(Path.Combine(folder, "ppocr_keys_v1.txt"));
+    }
+
+    /// <summary>The reader where its package is installed (<c>npm ci</c> in bench/packaged); null where not.</summary>
+    public static PackagedReader? Of(string root)
+    {
+        var folder = Path.Combine(root, "bench", "packaged", "node_modules", "@gutenye", "ocr-models", "assets");
+        return Directory.Exists(folder) ? new(folder) : null;
+    }
+
+    /// <summary>Lines from the top down.</summary>
+    public IReadOnlyList<string> Read(GreyPicture picture, PictureRegion region)
+    {
+        IReadOnlyList<(string Text, double Sure, double Y)> best = [];
+        var most = -1.0;
+        foreach (var size in Sizes)
+        {
+            var lines = Find(picture, region, size).Select(outline => (Read: Line(picture, outline), region.Inside(outline.Middle).Y))
+                .Where(line => line.Read.Sure >= LeastSure && line.Read.Text.Length > 0).Select(line => (line.Read.Text, line.Read.Sure, line.Y)).ToList();
+            var sure = lines.Count == 0 ? 0 : lines.Average(line => line.Sure);
+            if (sure > most) (best, most) = (lines, sure);
+        }
+
+        return [.. best.OrderBy(line => line.Y).Select(line => line.Text)];
+    }
+
+    /// <summary>One line whose outline is known, and how sure it is of it.</summary>
+    public (string Text, double Sure) Line(GreyPicture picture, PictureRegion outline)
+    {
+        const int rows = 48;
+        var columns = Math.Clamp((int)Math.Round(rows * outline.Width / outline.Height), 16, 960);
+        var (along, down) = (outline.Along, outline.Down);
+        var grey = picture.Sample(outline.At(-0.5, -0.5), (along.X * outline.Width / columns, along.Y * outline.Width / columns), (down.X * outline.Height / rows, down.Y * outline.Height / rows), columns, rows);
+        var input = new float[3 * rows * columns];
+        for (var i = 0; i < grey.Length; i++) input[i] = input[grey.Length + i] = input[(2 * grey.Length) + i] = (grey[i] - 0.5f) / 0.5f;
+        var p = Run(reader, input, [1, 3, rows, columns]);
+        var (text, sure, before, classes) = ("", new List<double>(), 0, keys.Length + 2);
+        for (var t = 0; t < p.Length; t += classes)
+        {
+            var step = p.AsSpan(t, classes);
+            var top = 0;
+            for (var c = 1; c < classes; c++) top = step[c] > step[top] ? c : top;
+            if (top != 0 && top != before)
+            {
+                sure.Add(step[top]);
+                if (top <= keys.Length) text += keys[top - 1];
+            }
+
+            before = top;
+        }
+
+        return (string.Concat(text.ToUpperInvariant().Where(c => "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ-./+".Contains(c, StringComparison.Ordinal))), sure.Count == 0 ? 0 : sure.Average());
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        finder.Dispose();
+        reader.Dispose();
+    }
+
+    private IEnumerable<PictureRegion> Find(GreyPicture picture, PictureRegion region, int size)
+    {
+        var scale = size / Math.Max(region.Width, region.Height);
+        var (w, h) = (Up(region.Width * scale), Up(region.Height * scale));
+        var (along, down) = (region.Along, region.Down);
+        var grey = picture.Sample(region.At(-0.5, -0.5), (along.X * region.Width / w, along.Y * region.Width / w), (down.X * region.Height / h, down.Y * region.Height / h), w, h);
+        var input = new float[3 * w * h];
+        float[] mean = [0.485f, 0.456f, 0.406f], spread = [0.229f, 0.224f, 0.225f];
+        for (var c = 0; c < 3; c++)
+        {
+            for (var i = 0; i < grey.Length; i++) input[(c * grey.Length) + i] = (grey[i] - mean[c]) / spread[c];
+        }
+
+        var map = Run(finder, input, [1, 3, h, w]);
+        var seen = new bool[map.Length];
+        for (var start = 0; start < map.Length; start++)
+        {
+            if (seen[start] || map[start] <= Map) continue;
+            var cells = new List<(double X, double Y)>();
+            var sum = 0.0;
+            var stack = new Stack<int>([start]);
+            seen[start] = true;
+            while (stack.TryPop(out var at))
+            {
+                var (x, y) = (at % w, at / w);
+                cells.Add((x + 0.5, y + 0.5));
+                sum += map[at];
+                foreach (var (nx, ny) in ((int, int)[])[(x - 1, y), (x + 1, y), (x, y - 1), (x, y + 1)])
+                {
+                    if (nx < 0 || ny < 0 || nx >= w || ny >= h || seen[(ny * w) + nx] || map[(ny * w) + nx] <= Map) continue;
+                    seen[(ny * w) + nx] = true;
+                    stack.Push((ny * w) + nx);
+                }
+            }
+
+            var around = Smallest(cells);
+            if (sum / cells.Count < Box || Math.Min(around.Width, around.Height) < 3) continue;
+            var grown = around.Grown(Grow * around.Width * around.Height / (2 * (around.Width + around.Height)));
+            // Text runs along the longer side, to the right.
+            if (grown.Height > 1.5 * grown.Width) grown = new(grown.Middle, grown.Height, grown.Width, grown.Turn > 0 ? grown.Turn - (Math.PI / 2) : grown.Turn + (Math.PI / 2));
+            var (sx, sy) = (region.Width / w, region.Height / h);
+            yield return new(region.At((grown.Middle.X / w) - 0.5, (grown.Middle.Y / h) - 0.5), grown.Width * sx, grown.Height * sy, grown.Turn + region.Turn);
+        }
+    }
+
+    private static PictureRegion Smallest(List<(double X, double Y)> cells)
+    {
+        var (best, area) = (default(PictureRegion), double.PositiveInfinity);
+        for (var degrees = -45; degrees < 45; degrees++)
+        {
+            var turn = degrees * Math.PI / 180;
+            var (s, c) = Math.SinCos(turn);
+            var (us, vs) = (cells.ConvertAll(p => (p.X * c) + (p.Y * s)), cells.ConvertAll(p => (p.Y * c) - (p.X * s)));
+            var (w, h) = (us.Max() - us.Min() + 1, vs.Max() - vs.Min() + 1);
+            if ((w * h) + (Math.Abs(degrees) * 0.01) >= area) continue;
+            var (u, v) = ((us.Max() + us.Min()) / 2, (vs.Max() + vs.Min()) / 2);
+            (best, area) = (new(new PicturePoint((u * c) - (v * s), (u * s) + (v * c)), w, h, turn), (w * h) + (Math.Abs(degrees) * 0.01));
+        }
+
+        return best;
+    }
+
+    private static int Up(double side) => Math.Max(32, (int)Math.Round(side / 32) * 32);
+
+    private static float[] Run(InferenceSession session, float[] values, long[] shape)
+    {
+        using var options = new RunOptions();
+        using var tensor = OrtValue.CreateTensorValueFromMemory(values, shape);
+        using var results = session.Run(options, [session.InputNames[0]], [tensor], [session.OutputNames[0]]);
+        return results[0].GetTensorDataAsSpan<float>().ToArray();
+    }
+}
