@@ -8,8 +8,17 @@ namespace Lidoff.Seeing.Measuring.Cameras;
 /// </summary>
 internal sealed class PoseFit
 {
-    // Draws that together hold less than this count for nothing.
+    // Draws that together hold less than this count for nothing; of many draws, this more.
     private const double Dust = 1e-6;
+    private const double CoarseDust = 1e-3;
+
+    // More draws than usual are thinned to two to the so many.
+    private const int Most = 4096;
+    private const int Halvings = 10;
+
+    // Where fewer of the usual draws count, in effect, more are taken.
+    private const double Few = 500;
+    private const double FewRoughly = 80;
 
     private const double Seldom = 0.05;
 
@@ -34,7 +43,11 @@ internal sealed class PoseFit
     public double LogEvidence { get; }
 
     /// <summary>Fits. Null where no pose explains the lengths at all.</summary>
-    public static PoseFit? Of(PoseLikelihood likelihood, CameraBelief belief)
+    /// <param name="likelihood">What was seen.</param>
+    /// <param name="belief">What is believed.</param>
+    /// <param name="roughly">For how likely what was seen is, and not for what is measured by it: with fewer draws.</param>
+    /// <param name="seed">Of the draws: others give nearly the same.</param>
+    public static PoseFit? Of(PoseLikelihood likelihood, CameraBelief belief, bool roughly = false, int seed = 0)
     {
         var drawn = new List<(double Log, double Seen, SeenPose Pose)>();
         var misfit = double.PositiveInfinity;
@@ -43,35 +56,44 @@ internal sealed class PoseFit
             foreach (var lens in belief.Kinds.GroupBy(kind => (kind.Bend, kind.Aspect))) misfit = Math.Min(misfit, Climb(likelihood, belief, [.. lens], drawn));
         }
 
-        for (var kind = 0; kind < belief.Kinds.Count && !likelihood.HasTarget; kind++)
+        else
         {
-            var spreads = belief.Spreads(belief.Kinds[kind]);
-            List<PoseMode> modes = likelihood.Tells ? PoseSearch.Modes(likelihood, belief.Centre, spreads, []) : [];
-            if (!likelihood.Tells) misfit = 0;
-            if (modes.Count > 0) misfit = Math.Min(misfit, modes.Min(mode => mode.Misfit));
-            Draw(likelihood, belief.Centre, spreads, modes, belief.Kinds[kind].Weight, drawn);
+            List<PoseMode>[] modes = [.. belief.Kinds.Select(kind => likelihood.Tells ? PoseSearch.Modes(likelihood, belief.Centre, belief.Spreads(kind), []) : [])];
+            misfit = likelihood.Tells ? modes.SelectMany(each => each).Select(mode => mode.Misfit).DefaultIfEmpty(double.PositiveInfinity).Min() : 0;
+            Draw(likelihood, belief, modes, NormalPoints.Of(NormalPoints.Count, seed), drawn);
+            if (likelihood.Tells && Counts(drawn) < (roughly ? FewRoughly : Few))
+            {
+                drawn.Clear();
+                Draw(likelihood, belief, modes, NormalPoints.Of(NormalPoints.More, seed), drawn);
+                if (!roughly && Counts(drawn) is > 0 and < PoseCloud.Enough) drawn = PoseCloud.Of(drawn, likelihood, belief, seed);
+            }
         }
 
         var best = drawn.Count == 0 ? double.NegativeInfinity : drawn.Max(draw => draw.Log);
         if (!double.IsFinite(best)) return null;
-        if (!likelihood.HasTarget && likelihood.Tells && PoseCloud.Counting([.. drawn.Select(draw => draw.Log)]) < PoseCloud.Enough)
-        {
-            var (cloud, evidence) = PoseCloud.Of(drawn, likelihood, belief);
-            return new(cloud, misfit, evidence);
-        }
-
         var total = drawn.Sum(draw => Elementary.Exp(draw.Log - best));
+        // Of many draws all those together hold less than a thousandth.
+        var dust = drawn.Count > 2 * Most ? CoarseDust : Dust;
         var poses = new List<SeenPose>();
         var kept = 0.0;
         foreach (var (log, _, pose) in drawn)
         {
             var weight = Elementary.Exp(log - best) / total;
-            if (weight * drawn.Count < Dust) continue;
+            if (weight * drawn.Count < dust) continue;
             kept += weight;
             poses.Add(pose with { Weight = weight });
         }
 
-        return new([.. poses.Select(pose => pose with { Weight = pose.Weight / kept })], misfit, best + Elementary.Log(total));
+        SeenPose[] all = [.. poses.Select(pose => pose with { Weight = pose.Weight / kept })];
+        return new(poses.Count > Most ? PoseThinning.To(all, Halvings) : all, misfit, best + Elementary.Log(total));
+    }
+
+    private static double Counts(List<(double Log, double Seen, SeenPose Pose)> drawn) => drawn.TrueForAll(draw => !double.IsFinite(draw.Log)) ? 0 : PoseCloud.Counting([.. drawn.Select(draw => draw.Log)]);
+
+    // Every kind of camera, drawn at points.
+    private static void Draw(PoseLikelihood likelihood, CameraBelief belief, List<PoseMode>[] modes, IReadOnlyList<double[]> points, List<(double Log, double Seen, SeenPose Pose)> drawn)
+    {
+        for (var kind = 0; kind < modes.Length; kind++) Draw(likelihood, belief.Centre, belief.Spreads(belief.Kinds[kind]), modes[kind], belief.Kinds[kind].Weight, points, drawn);
     }
 
     /// <summary>The same poses where more is believed of some than was.</summary>
@@ -105,25 +127,34 @@ internal sealed class PoseFit
     public double Share(Func<CameraPose, bool> holds) => Poses.Sum(pose => holds(pose.Pose) ? pose.Weight : 0);
 
     private static void Draw(
-        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, double weight, List<(double Log, double Seen, SeenPose Pose)> drawn)
+        PoseLikelihood likelihood, double[] centre, double[] spreads, List<PoseMode> modes, double weight, IReadOnlyList<double[]> points, List<(double Log, double Seen, SeenPose Pose)> drawn)
     {
         var prior = Elementary.Log(weight);
         // Cameras that are hardly ever met get by with fewer draws.
-        var count = weight < Seldom ? NormalPoints.Count / 3 : NormalPoints.Count;
+        var count = weight < Seldom ? points.Count / 3 : points.Count;
         prior -= Elementary.Log(count);
+        var widths = spreads.Sum(Elementary.Log);
         for (var index = 0; index < count; index++)
         {
-            var point = NormalPoints.All[index];
+            var point = points[index];
             // Whole runs of the sequence each way: every second point would lie on one side of the first axis.
-            double[] values = modes.Count == 0 || index < count / 2
-                ? [.. point.Select((z, j) => centre[j] + (spreads[j] * z))]
-                : modes[(index - (count / 2)) * modes.Count / (count - (count / 2))].Draw(point);
+            double[] values;
+            if (modes.Count == 0 || index < count / 2)
+            {
+                values = new double[point.Length];
+                for (var j = 0; j < values.Length; j++) values[j] = centre[j] + (spreads[j] * point[j]);
+            }
+            else
+            {
+                values = modes[(index - (count / 2)) * modes.Count / (count - (count / 2))].Draw(point);
+            }
+
             var pose = CameraPose.From(values);
             var focal = Elementary.Exp(pose.LogFocal);
             if (focal < CameraBelief.WidestLens) continue;
             var log = likelihood.Log(pose, focal, out var distance, out var u);
             if (!double.IsFinite(log)) continue;
-            var believed = LogBelieved(values, centre, spreads);
+            var believed = LogBelieved(values, centre, spreads, widths);
             drawn.Add((prior + log + believed - LogDrawn(values, believed, modes), log, new(0, pose, focal, distance, u)));
         }
     }
@@ -140,6 +171,7 @@ internal sealed class PoseFit
         var reach = (int)Math.Ceiling(2.6 * around / rung);
         var total = Enumerable.Range(-reach, (2 * reach) + 1).Sum(step => Elementary.Exp(-0.5 * Square(step * rung / around)));
         double[][] spreads = [.. kinds.Select(kind => belief.Spreads(kind)).Select(each => (double[])[each[0], each[1], within, each[3], each[4]])];
+        double[] widths = [.. spreads.Select(each => each.Sum(Elementary.Log))];
         var freest = spreads.MaxBy(each => each[0])!;
         List<PoseMode> last = [];
         var misfit = double.PositiveInfinity;
@@ -161,7 +193,7 @@ internal sealed class PoseFit
                 var log = likelihood.Log(pose, focal, out var distance, out var u);
                 if (!double.IsFinite(log)) continue;
                 var believed = 0.0;
-                for (var kind = 0; kind < kinds.Length; kind++) believed += kinds[kind].Weight * Elementary.Exp(LogBelieved(values, here, spreads[kind]));
+                for (var kind = 0; kind < kinds.Length; kind++) believed += kinds[kind].Weight * Elementary.Exp(LogBelieved(values, here, spreads[kind], widths[kind]));
                 drawn.Add((prior + log + Elementary.Log(Math.Max(1e-300, believed)) - LogAround(values, modes), log, new(0, pose, focal, distance, u)));
             }
         }
@@ -194,13 +226,13 @@ internal sealed class PoseFit
         return top + Elementary.Log(sum);
     }
 
-    private static double LogBelieved(double[] values, double[] centre, double[] spreads)
+    private static double LogBelieved(double[] values, double[] centre, double[] spreads, double widths)
     {
-        var sum = 0.0;
+        var sum = -widths;
         for (var j = 0; j < values.Length; j++)
         {
             var z = (values[j] - centre[j]) / spreads[j];
-            sum -= (0.5 * z * z) + Elementary.Log(spreads[j]);
+            sum -= 0.5 * z * z;
         }
 
         return sum;
