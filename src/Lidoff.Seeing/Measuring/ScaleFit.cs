@@ -3,7 +3,6 @@ using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Cameras;
 using Lidoff.Seeing.Measuring.Carrying;
-using Lidoff.Seeing.Measuring.Shapes;
 
 namespace Lidoff.Seeing.Measuring;
 
@@ -14,9 +13,6 @@ namespace Lidoff.Seeing.Measuring;
 /// </summary>
 public sealed class ScaleFit
 {
-    // Heights are typed from drawings or estimated by eye: standard uncertainty as a share of the height difference.
-    private const double HeightSpread = 0.05;
-
     // Two references that differ by more are more likely a wrong length or height than a slant: it would take 21°.
     private const double BelievableWarp = 0.07;
 
@@ -27,24 +23,8 @@ public sealed class ScaleFit
     private const double MistakeRate = 0.033;
     private const double Mistake = 0.06;
 
-    // A difference between directions below this is in every picture that a hand took, and the interval holds it.
-    private const double WorthWords = 0.025;
-
-    // What slant or lens does to a length is worth words from 1.5 %, if it is likely above half of that.
-    private const double WorthMove = 0.015;
-    private const double LeastMove = 0.0075;
-    private const double Likely = 0.9;
-
-    // A slant of 12°, a scale that changes by a fifth across the picture, a lens that moves the edge by 3 %: said with any length.
-    private const double StrongSlant = 12;
-    private const double StrongSlope = 0.2;
-    private const double StrongBend = 0.03;
-
     // Relative.
     private const double LeastU = 1e-6;
-
-    // What is called established has these odds.
-    private const double Sure = 0.95;
 
     private readonly IReadOnlyList<ReferenceLength> references;
 
@@ -55,11 +35,7 @@ public sealed class ScaleFit
     private readonly PoseFit fit;
     private PoseLikelihood likelihood;
     private readonly ReferenceWarp warp;
-    private readonly Lazy<double> unequalAxes;
-    private readonly Lazy<bool> slantIsStrong;
-    private readonly Lazy<bool> lensIsStrong;
-    private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> square;
-    private readonly Lazy<(CameraPose Pose, double DistanceMm)[]> straight;
+    private readonly CameraWords words;
 
     private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant, CarriedLens? lens)
     {
@@ -90,12 +66,12 @@ public sealed class ScaleFit
         // Places that do not fit each other are each as much less known as they scatter more (Birge's ratio, Phys. Rev. 40, 1932).
         if (Disagrees || Scattered) fit = Fit(belief, slant, references.Count > 1 ? warp.Between() : 0, likelihood.Degrees > 0 ? Math.Sqrt(Math.Max(1, misfit / degrees)) : 1);
         if (slanted is not null) fit = Disagrees || Scattered ? fit.Beside(slanted) : slanted;
-        unequalAxes = new(Axes);
-        slantIsStrong = new(() => fit.Share(pose => pose.SlopeAcross > StrongSlope || pose.SlantDegrees > StrongSlant) > Sure);
-        lensIsStrong = new(() => fit.Share(pose => Math.Abs(pose.Bend) > StrongBend) > Sure);
-        square = new(() => Without(pose => pose with { Right = 0, Down = 0 }));
-        straight = new(() => Without(pose => pose with { Bend = 0 }));
+        Lengths = new(fit, frame, clickPx, ReferenceHeightMm);
+        words = new(fit, likelihood, frame, references.Count <= FewReferences && !likelihood.HasTarget ? Math.Min(warp.AxesDifference, warp.Spread) : 0, warp.AxesDifference);
     }
+
+    /// <summary>What is measured by it.</summary>
+    internal PosedLengths Lengths { get; }
 
     /// <summary>The slant that explains why known lengths disagree, beside a mistake in one of them where they <see cref="Disagrees"/>; null where none does or they agree.</summary>
     internal ShownSlant? Shown { get; }
@@ -125,7 +101,7 @@ public sealed class ScaleFit
     /// Relative difference of the scale between two directions where it is worth words: because a few references show it, or because
     /// the pixels are established to be higher than wide or wider than high. 0 otherwise.
     /// </summary>
-    public double UnequalAxes => unequalAxes.Value;
+    public double UnequalAxes => Disagrees ? 0 : words.UnequalAxes;
 
     /// <summary>Slant of the camera, degrees, as far as it is known.</summary>
     public double SlantDegrees => fit.Mean(pose => pose.SlantDegrees);
@@ -144,11 +120,11 @@ public sealed class ScaleFit
     /// so strong that no length of the picture should be taken without them.
     /// </summary>
     internal bool SlantMatters(TargetLength target) => !Disagrees
-        && ((Shown is not null && UnequalAxes <= 0) || slantIsStrong.Value || Moves(target, square.Value));
+        && ((Shown is not null && UnequalAxes <= 0) || words.SlantIsStrong || words.SlantMoves(target));
 
     /// <summary>Whether the lens is worth words for this length.</summary>
     internal bool LensMatters(TargetLength target) => !Disagrees
-        && (lensIsStrong.Value || Moves(target, straight.Value));
+        && (words.LensIsStrong || words.LensMoves(target));
 
     /// <summary>mm at <see cref="ReferenceHeightMm"/> for half a long side of the picture about its middle, looked at squarely, and its relative standard uncertainty.</summary>
     internal (double Mm, double RelativeU) AtMiddle()
@@ -173,41 +149,6 @@ public sealed class ScaleFit
         return (mean, Math.Sqrt(fit.Mean(pose => Square(pose.Bend - mean))));
     }
 
-    private double Axes()
-    {
-        if (Disagrees) return 0;
-        if (fit.Share(pose => Math.Abs(pose.Aspect) > WorthWords / 2) > Sure) return Math.Abs(fit.Mean(pose => pose.Aspect));
-        return references.Count <= FewReferences && !likelihood.HasTarget && Math.Min(warp.AxesDifference, warp.Spread) > WorthWords ? warp.AxesDifference : 0;
-    }
-
-    // Every pose without its slant, or without its lens, and how far away the board then was: the same for every length of the picture.
-    private (CameraPose Pose, double DistanceMm)[] Without(Func<CameraPose, CameraPose> what) => [.. fit.Poses.Select(pose =>
-    {
-        var plain = what(pose.Pose);
-        return (plain, likelihood.Distance(plain, pose.Focal).Item1);
-    })];
-
-    private bool Moves(TargetLength target, (CameraPose Pose, double DistanceMm)[] without)
-    {
-        var chord = SeenChord.Of(target.From, target.To, frame);
-        var (mean, above, below, kept) = (0.0, 0.0, 0.0, 0.0);
-        for (var i = 0; i < without.Length; i++)
-        {
-            var pose = fit.Poses[i];
-            var (plain, distance) = without[i];
-            var plainly = (distance - (target.HeightMm * plain.PerHeight)) * plain.Unit(chord, pose.Focal);
-            var real = (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal);
-            var moved = (real / plainly) - 1;
-            if (!double.IsFinite(moved)) continue;
-            kept += pose.Weight;
-            mean += pose.Weight * moved;
-            if (moved > LeastMove) above += pose.Weight;
-            if (moved < -LeastMove) below += pose.Weight;
-        }
-
-        return Math.Abs(mean) > WorthMove * kept && Math.Max(above, below) > Likely * kept;
-    }
-
     /// <summary>Fits the scale. The references have been checked: at least one, each of two different places and a length above zero.</summary>
     /// <param name="references">Known lengths.</param>
     /// <param name="frame">The picture.</param>
@@ -227,86 +168,7 @@ public sealed class ScaleFit
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
-    public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm)
-    {
-        var (mean, relative) = Scale(Mixture(from, to, heightMm));
-        return (from.DistanceTo(to) / mean, relative);
-    }
-
-    /// <summary>
-    /// The target's length as a mixture of normals over poses (weight, mean and standard deviation, mm), and the part of its relative
-    /// standard uncertainty that comes from the scale alone.
-    /// </summary>
-    internal (IReadOnlyList<(double Weight, double Mean, double Sd)> Parts, double ScaleShare) Length(TargetLength target)
-    {
-        var own = 2 * Square((target.ClickPx ?? clickPx) / target.From.DistanceTo(target.To));
-        var scale = Mixture(target.From, target.To, target.HeightMm);
-        return ([.. scale.Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))], Scale(scale).RelativeU);
-    }
-
-    private static (double Mm, double RelativeU) Scale(List<(double Weight, double Mm, double RelativeU)> parts)
-    {
-        var mean = parts.Sum(part => part.Weight * part.Mm);
-        var variance = parts.Sum(part => part.Weight * (Square(part.Mm * part.RelativeU) + Square(part.Mm - mean)));
-        return (mean, Math.Sqrt(variance) / mean);
-    }
-
-    /// <summary>
-    /// A shape as a mixture of normals over poses, in mm, mm² or degrees, empty where its places have none under any pose; and the part of
-    /// its relative standard uncertainty that comes from the scale alone.
-    /// </summary>
-    internal (IReadOnlyList<(double Weight, double Mean, double Sd)> Parts, double ScaleShare) Shape(TargetShape target)
-    {
-        var half = Math.Max(frame.Width, frame.Height) / 2.0;
-        (double X, double Y)[] seen = [.. target.Points.Select(point => ((point.X - (frame.Width / 2.0)) / half, (point.Y - (frame.Height / 2.0)) / half))];
-        var power = ShapeValue.Power(target.Kind);
-        var clicks = double.NaN;
-        var parts = new List<(double Weight, double Mean, double Sd)>();
-        var scales = new List<(double Weight, double Mm, double RelativeU)>();
-        foreach (var pose in fit.Poses.OrderByDescending(pose => pose.Weight))
-        {
-            var perHeight = pose.Pose.PerHeight;
-            var down = pose.DistanceMm - (target.HeightMm * perHeight);
-            (double X, double Y)[] at = [.. seen.Select(place => pose.Pose.OnBoard(place.X, place.Y, pose.Focal))];
-            var value = ShapeValue.Of(target.Kind, at);
-            if (!double.IsFinite(value) || down <= 0) continue;
-            // The clicks' part, first order, is that of the likeliest pose; poses differ in it by less than it matters.
-            var scale = power switch { 0 => 1, 1 => down, _ => down * down };
-            if (double.IsNaN(clicks)) clicks = scale * Clicks(target.Kind, at, (target.ClickPx ?? clickPx) / half / pose.Focal);
-            var height = HeightSpread * (target.HeightMm - ReferenceHeightMm) * perHeight / down;
-            var relative = power * Math.Sqrt(Square(pose.UMm / down) + Square(height));
-            parts.Add((pose.Weight, value * scale, Math.Sqrt(Square(clicks) + Square(value * scale * relative))));
-            scales.Add((pose.Weight, value * scale, relative));
-        }
-
-        var kept = parts.Sum(part => part.Weight);
-        return (
-            [.. parts.Select(part => part with { Weight = part.Weight / kept })],
-            kept > 0 ? Scale([.. scales.Select(part => part with { Weight = part.Weight / kept })]).RelativeU : 0);
-    }
-
-    private static double Clicks(ShapeKind kind, (double X, double Y)[] at, double click) =>
-        click * Math.Sqrt(ShapeValue.Slopes(kind, at, Math.Max(click, 1e-9) * 1e-2).Sum(slope => Square(slope.X) + Square(slope.Y)));
-
-    private List<(double Weight, double Mm, double RelativeU)> Mixture(PicturePoint from, PicturePoint to, double heightMm)
-    {
-        var chord = SeenChord.Of(from, to, frame);
-        var parts = new List<(double Weight, double Mm, double RelativeU)>();
-        var kept = 0.0;
-        foreach (var pose in fit.Poses)
-        {
-            var perHeight = pose.Pose.PerHeight;
-            var down = pose.DistanceMm - (heightMm * perHeight);
-            var mm = down * pose.Pose.Unit(chord, pose.Focal);
-            if (!(mm > 0)) continue;
-            kept += pose.Weight;
-            var height = HeightSpread * (heightMm - ReferenceHeightMm) * perHeight / down;
-            parts.Add((pose.Weight, mm, Math.Sqrt(Square(pose.UMm / down) + Square(height))));
-        }
-
-        Guard.That(kept > 0, "a length that at least one pose of the camera can show");
-        return [.. parts.Select(part => part with { Weight = part.Weight / kept })];
-    }
+    public (double PxPerMm, double RelativeU) Along(PicturePoint from, PicturePoint to, double heightMm) => Lengths.Along(from, to, heightMm);
 
     /// <summary>Whether one mistaken reference explains them all better than any camera that is believed in.</summary>
     private bool MoreLikelyWrong(CameraBelief belief, PictureSlant? slant)
@@ -318,7 +180,7 @@ public sealed class ScaleFit
         {
             var one = Seen(0);
             one[i] = one[i] with { UMm = Mistake * one[i].LengthMm };
-            if (PoseFit.Of(new(one, slant), belief) is { } without)
+            if (PoseFit.Of(new(one, slant), belief, roughly: true) is { } without)
             {
                 wrong += MistakeRate * Elementary.Exp(without.LogEvidence - one.Sum(reference => Elementary.Log(reference.UMm)) - camera);
             }

@@ -64,14 +64,14 @@ public sealed class ScaledPicture
 
     /// <summary>A circle, pitch, angle or area with its doubt, or the faults of its places.</summary>
     public Outcome<MeasuredShape> Shape(TargetShape target) =>
-        ShapeMeasurement.Run(target, Fit, job, frame, chord => Warnings(chord, NormalMixture.Quantile(Fit.Length(chord).Parts, 0.5)));
+        ShapeMeasurement.Run(target, Fit, job, frame, chord => Warnings(chord, NormalMixture.Quantile(Fit.Lengths.Length(chord).Parts, 0.5)));
 
     /// <summary>A rectangular body with its doubt, or the faults of its corners.</summary>
     public Outcome<MeasuredBody> Body(TargetBody target) => BodyMeasurement.Run(target, job, frame, Measure);
 
     private MeasuredLength Measure(TargetLength target)
     {
-        var (all, share) = Fit.Length(target);
+        var (all, share) = Fit.Lengths.Length(target);
         var parts = NormalMixture.Thinned(all);
         var value = NormalMixture.Quantile(parts, 0.5);
         var u = Math.Sqrt(parts.Sum(part => part.Weight * ((part.Sd * part.Sd) + ((part.Mean - value) * (part.Mean - value)))));

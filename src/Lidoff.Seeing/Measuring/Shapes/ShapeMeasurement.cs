@@ -18,7 +18,7 @@ internal static class ShapeMeasurement
     {
         var faults = JobChecks.Shape(target, job, frame);
         if (faults.Count > 0) return Outcome<MeasuredShape>.Failed(faults);
-        var (parts, share) = scale.Shape(target);
+        var (parts, share) = scale.Lengths.Shape(target);
         (double X, double Y)[] seen = [.. target.Points.Select(point => (point.X, point.Y))];
         if (parts.Count == 0 || !double.IsFinite(ShapeValue.Of(target.Kind, seen))) return new Fault("points", "places that make one", SeeingSentences.NoShape(target.Kind));
         var value = NormalMixture.Quantile(parts, 0.5);
