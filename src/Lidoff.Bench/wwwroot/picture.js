@@ -62,6 +62,13 @@ class Viewer {
   // ---- what the page says
   sharpen() { this.tiles.sharpen(); }
 
+  // What was found is asked about under the picture in a narrow window, above it in a wide one: whichever is first comes to the top where both are not in sight.
+  stand() {
+    const asks = this.stage.closest('.bench')?.querySelector('.found-scale');
+    const [first, last] = matchMedia('(max-width: 62rem)').matches ? [this.stage, asks] : [asks, this.stage];
+    if (last?.getBoundingClientRect().bottom > innerHeight - 64 || first?.getBoundingClientRect().bottom > last?.getBoundingClientRect().top) first?.scrollIntoView({ block: 'start' });
+  }
+
   show(overlay) { this.overlay = overlay; this.draw(); }
 
   use(tool, most) {

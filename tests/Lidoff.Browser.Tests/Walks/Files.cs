@@ -23,6 +23,15 @@ internal static class Files
         return (value, value, value);
     }));
 
+    /// <summary>A ruler of 42 mm, every fifth and tenth line longer, 12 px from line to line.</summary>
+    public static FilePayload Ruler { get; } = Of("ruler.png", Png(600, 450, (x, y, grain) =>
+    {
+        var number = (int)Math.Round((x - 48) / 12.0);
+        var longer = (number % 5 == 0 ? 18 : 0) + (number % 10 == 0 ? 18 : 0);
+        var value = (byte)((number is >= 0 and <= 42 && Math.Abs(x - 48 - (12 * number)) < 1.1 && y >= 330 && y < 354 + longer ? 45 : 205) + grain);
+        return (value, value, value);
+    }));
+
     public static FilePayload Picture(string name = "board.png") => Of(name, Board);
 
     /// <summary>The same, broken off in the middle.</summary>
