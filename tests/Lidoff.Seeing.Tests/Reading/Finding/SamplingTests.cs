@@ -86,8 +86,8 @@ public sealed class SamplingTests
         var outline = new PictureRegion(new(300, 300), 200, 40, degrees * Math.PI / 180);
         var picture = Drawn(600, 600, (x, y) => outline.Inside(new(x, y)) is var (u, v) && Math.Abs(u) <= 110 && Math.Abs(v) <= 30 ? (u < -50 ? 0.8 : 0.2) + (v < 0 ? 0.1 : 0) : 0.2);
         var strip = LineStrip.Of(picture, outline);
-        // Grown by a twentieth of the height: 204 × 44 → 48 rows, 222.5 columns.
-        Assert.Equal(223, strip.ValidWidth, 1.0);
+        // Grown by 0.11 of the height on every side: 208.8 × 48.8 → 48 rows, 205.4 columns.
+        Assert.Equal(205, strip.ValidWidth, 1.0);
         Assert.Equal(224, strip.Width);
         double At(double x, double y) => strip.Pixels[((int)(y * LineStrip.Rows) * strip.Width) + (int)(x * strip.ValidWidth)];
         Assert.True(At(0.1, 0.25) > At(0.1, 0.75) && At(0.1, 0.75) > At(0.5, 0.25) && At(0.5, 0.25) > At(0.5, 0.75));
