@@ -18,6 +18,9 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     /// <summary>What the finder says of directions: 1 the truth, -1 always the opposite, 0 every other line the opposite.</summary>
     public int Directions { get; init; } = 1;
 
+    /// <summary>What any line upside down reads; empty for noise.</summary>
+    public string UpsideDown { get; init; } = "";
+
     public PicturePoint? Dot { get; init; }
 
     public PictureRegion? Body { get; init; }
@@ -107,6 +110,8 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
         var steps = strip.Width / 4;
         var rows = new double[steps * Marks.Classes];
         var text = bright - dark > 1 && number >= 1 && number <= scene.Length ? scene[number - 1].Text : null;
+        // Upside down the wedge lies above and falls.
+        if (text is null && UpsideDown.Length > 0 && Mean(0.03, 0.12, 0.15, 0.35) - Mean(0.88, 0.97, 0.15, 0.35) > 1) text = UpsideDown;
         for (var t = 0; t < steps; t++)
         {
             var row = rows.AsSpan(t * Marks.Classes, Marks.Classes);

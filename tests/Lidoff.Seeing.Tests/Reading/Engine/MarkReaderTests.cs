@@ -78,7 +78,15 @@ public sealed class MarkReaderTests
             var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
             Assert.Equal(["N52832", "QFAA10"], read.Lines.Select(line => line.Reading.Text));
             Assert.Equal(degrees, read.TurnDeg, 0.7);
-            Assert.Equal(2, read.Otherwise.Count);
+            // Upside down it is noise: that settles it.
+            Assert.Empty(read.Otherwise);
+            Assert.Empty(read.Says);
+            // A mark that reads like one either way stays open, and both ways are told.
+            networks = new DrawnNetworks(TwoLines(degrees)) { Directions = 0, UpsideDown = "SOHIX" };
+            reader = new MarkReader(networks);
+            read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+            Assert.Equal(["N52832", "QFAA10"], read.Lines.Select(line => line.Reading.Text));
+            Assert.Equal(["SOHIX", "SOHIX"], read.Otherwise.Select(line => line.Reading.Text));
             Assert.Equal([ReadingSentences.EitherWayUp], read.Says);
         }
     }
