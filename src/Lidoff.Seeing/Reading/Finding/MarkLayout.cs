@@ -34,7 +34,23 @@ public sealed record MarkLayout(ValueList<PictureRegion> Lines, double Turn, dou
         if (sum <= 0) return new([], 0, 0);
         var turn = Elementary.Atan2(y, x);
         var vote = Math.Sqrt((x * x) + (y * y)) / sum;
-        return new([.. Ordered([.. lines.Select(line => Angles.Between(line.Outline.Turn, turn) > Against ? line.Outline.TurnedRound() : line.Outline)], turn)], turn, vote);
+        List<PictureRegion> outlines = [.. lines.Select(line => Angles.Between(line.Outline.Turn, turn) > Against ? line.Outline.TurnedRound() : line.Outline)];
+        turn = Middle(outlines, turn);
+        return new([.. Ordered(outlines, turn)], turn, vote);
+    }
+
+    // The median by length: a blot or a line of something else beside the mark must not turn it.
+    private static double Middle(List<PictureRegion> outlines, double turn)
+    {
+        var along = outlines.Where(line => Angles.Between(line.Turn, turn) <= Math.PI / 4).OrderBy(line => Angles.Whole(line.Turn - turn)).ToList();
+        var (half, sum) = (along.Sum(line => line.Width) / 2, 0.0);
+        foreach (var line in along)
+        {
+            sum += line.Width;
+            if (sum >= half) return line.Turn;
+        }
+
+        return turn;
     }
 
     /// <summary>The same mark read the other way up.</summary>

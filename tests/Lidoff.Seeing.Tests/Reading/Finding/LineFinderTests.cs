@@ -117,6 +117,13 @@ public sealed class LineFinderTests
     }
 
     [Fact]
+    public void A_slanting_line_beside_the_mark_does_not_turn_it()
+    {
+        var layout = MarkLayout.Of(LineFinder.Find(Sheet().Line(190, 100, 150, 24, 10).Line(182, 145, 150, 24, 10).Line(150, 280, 120, 24, 40).Draw()));
+        Assert.Equal(10 * Math.PI / 180, layout.Turn, 0.03);
+    }
+
+    [Fact]
     public void A_line_that_runs_against_the_others_is_outvoted_and_the_vote_says_how_clear_it_is()
     {
         var layout = MarkLayout.Of(LineFinder.Find(Sheet().Line(190, 100, 150, 24, 180).Line(190, 150, 150, 24, 180).Line(190, 200, 100, 24, 0).Draw()));
