@@ -32,6 +32,20 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
         return new(small.Width, small.Height, values, side / (double)Math.Max(small.Width, small.Height));
     }
 
+    /// <summary>Half as large each way; an odd last row or column is left out.</summary>
+    public GreyPicture Halved()
+    {
+        var (width, height) = (Width / 2, Height / 2);
+        var values = new float[width * height];
+        for (var i = 0; i < values.Length; i++)
+        {
+            var (x, y) = (2 * (i % width), 2 * (i / width));
+            values[i] = (At(x, y) + At(x + 1, y) + At(x, y + 1) + At(x + 1, y + 1)) / 4;
+        }
+
+        return new(width, height, values, 2 * PxPerPx);
+    }
+
     /// <summary>Brightness at a pixel.</summary>
     public float At(int x, int y) => Values[(y * Width) + x];
 

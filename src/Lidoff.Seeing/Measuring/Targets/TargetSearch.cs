@@ -30,6 +30,9 @@ public static class TargetSearch
     // From a corner outwards a square is as dark near it as far from it; between dots it only gets dark at their edges.
     private const double LeastNear = 0.45;
 
+    // Sixteen dots need a look of this size, px.
+    private const int LeastLook = 120;
+
     // Squares below this are smaller than the ring that tells a corner, px of what was looked at.
     private const double LeastStepPx = 6;
 
@@ -47,7 +50,7 @@ public static class TargetSearch
     internal static Outcome<FoundTarget> Find(GreyPicture grey, PictureFrame frame)
     {
         var checker = Checker(grey, frame);
-        if ((checker ?? Dots(grey, frame)) is not { } found) return TargetSentences.None;
+        if ((checker ?? AnyDots(grey, frame)) is not { } found) return TargetSentences.None;
         return TargetChecks.Flat(found) is { } bent ? bent : found;
     }
 
@@ -78,6 +81,17 @@ public static class TargetSearch
         // The gaps of a dot grid change from dark to light like the corners of squares that stand on their points.
         var near = places.Select(place => CheckerCorners.Nearness(fine, place.At.X / finest.Px, place.At.Y / finest.Px, Step(grid, corners) * scale)).Order().ToList();
         return near.Count == 0 || near[near.Count / 2] < LeastNear ? null : Fitted(TargetPattern.Checker, places, 0, grey, frame, LeastAcross, LeastCorners);
+    }
+
+    // Round things are looked for up to a size in pixels: few large dots are as small as others in a smaller look.
+    private static FoundTarget? AnyDots(GreyPicture grey, PictureFrame frame)
+    {
+        for (var look = grey; Math.Min(look.Width, look.Height) >= LeastLook; look = look.Halved())
+        {
+            if (Dots(look, frame) is { } found) return found;
+        }
+
+        return null;
     }
 
     private static FoundTarget? Dots(GreyPicture grey, PictureFrame frame)

@@ -108,6 +108,18 @@ public sealed class TargetSearchTests(ITestOutputHelper output)
         Assert.True(bent.RelativeU > 3 * flat.RelativeU && bent.RelativeU > 0.0005);
     }
 
+    [Theory]
+    [InlineData(4, 4, 0.5)]
+    [InlineData(7, 5, 0.3)]
+    [InlineData(9, 7, 0.5)]
+    public void Few_large_dots_that_fill_the_picture_are_found(int columns, int rows, double dot)
+    {
+        var scene = new TargetScene(TargetPattern.Dots, columns, rows, 2) { PxPerMm = 0.5 * 1000 / (columns * 2.0), SlantDegrees = 5, TurnDegrees = 8, Dot = dot };
+        var found = Find(scene);
+        Assert.Equal((TargetPattern.Dots, columns * rows), (found.Pattern, found.Places.Count));
+        Assert.Equal(2 * scene.PxPerMm, found.StepPx, 0.02 * 2 * scene.PxPerMm);
+    }
+
     [Fact]
     public void Where_it_fills_little_of_the_picture_the_lens_stays_unknown_and_is_said_to()
     {
