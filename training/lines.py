@@ -35,7 +35,7 @@ class Atlas:
 class Plan:
     """What was drawn by lot for n lines; every tensor has n rows."""
 
-    def __init__(self, atlas, bank, count, device, generator, tight=True):
+    def __init__(self, atlas, bank, count, device, generator):
         def u(low, high, *shape):
             return torch.rand(count, *shape, device=device, generator=generator) * (high - low) + low
 
@@ -74,7 +74,7 @@ class Plan:
         self.duty = u(0.35, 0.85)
         self.dot = u(0.28, 0.52)
         # Pose in the rectified strip. The finder's outlines are tight, a few per cent off to either side.
-        self.capital = ROWS * torch.where(chance(0.8), u(0.74, 0.95), u(0.52, 1.0)) if tight else ROWS * u(0.8, 0.9)
+        self.capital = ROWS * torch.where(chance(0.8), u(0.74, 0.95), u(0.52, 1.0))
         self.squeeze = torch.exp(torch.randn(count, device=device, generator=generator) * 0.17).clamp(0.62, 1.55)
         self.left = self.capital * torch.where(chance(0.85), u(0.0, 0.28), u(-0.12, 0.8))
         self.right = self.capital * torch.where(chance(0.85), u(0.0, 0.28), u(-0.12, 0.8))

@@ -107,13 +107,6 @@ class Finder(nn.Module):
 
 
 def restored(model, path):
-    """The model with weights from a file; what changed its shape since keeps what both have."""
-    held = model.state_dict()
-    for name, value in torch.load(path, map_location="cpu").items():
-        value = value.float() if value.is_floating_point() else value
-        if held[name].shape == value.shape:
-            held[name] = value
-        else:
-            held[name][:value.shape[0]] = value
-    model.load_state_dict(held)
+    """The model with the weights of a file, which keeps them as half floats."""
+    model.load_state_dict({k: v.float() if v.is_floating_point() else v for k, v in torch.load(path, map_location="cpu").items()})
     return model

@@ -1,22 +1,10 @@
+using Lidoff.Catalogue.Searching;
+
 namespace Lidoff.Benchmarks;
 
 /// <summary>How well lines were read: texts are compared in capitals and without blanks, by edit distance over the true length.</summary>
 internal static class MarkScore
 {
-    /// <summary>Edit distance (Levenshtein) of two texts.</summary>
-    public static int Distance(string read, string truth)
-    {
-        var row = Enumerable.Range(0, truth.Length + 1).ToArray();
-        for (var i = 1; i <= read.Length; i++)
-        {
-            var corner = row[0];
-            row[0] = i;
-            for (var j = 1; j <= truth.Length; j++) (corner, row[j]) = (row[j], Math.Min(Math.Min(row[j], row[j - 1]) + 1, corner + (read[i - 1] == truth[j - 1] ? 0 : 1)));
-        }
-
-        return row[^1];
-    }
-
     /// <summary>
     /// The order-keeping pairing of read with true lines that costs least: for each true line the read one, or -1. Lines left over on either side cost
     /// their length. Second, the whole cost.
@@ -32,7 +20,7 @@ internal static class MarkScore
                 var best = int.MaxValue;
                 if (i > 0) best = Math.Min(best, cost[i - 1, j] + read[i - 1].Length);
                 if (j > 0) best = Math.Min(best, cost[i, j - 1] + truth[j - 1].Length);
-                if (i > 0 && j > 0) best = Math.Min(best, cost[i - 1, j - 1] + Distance(read[i - 1], truth[j - 1]));
+                if (i > 0 && j > 0) best = Math.Min(best, cost[i - 1, j - 1] + EditDistance.Of(read[i - 1], truth[j - 1]));
                 cost[i, j] = best;
             }
         }
@@ -40,7 +28,7 @@ internal static class MarkScore
         var pairs = Enumerable.Repeat(-1, truth.Count).ToArray();
         for (int i = read.Count, j = truth.Count; i > 0 && j > 0;)
         {
-            if (cost[i, j] == cost[i - 1, j - 1] + Distance(read[i - 1], truth[j - 1]))
+            if (cost[i, j] == cost[i - 1, j - 1] + EditDistance.Of(read[i - 1], truth[j - 1]))
             {
                 pairs[--j] = --i;
             }

@@ -1,4 +1,4 @@
-using Lidoff.Evidence.Pictures;
+using Lidoff.Seeing.Pictures;
 using Lidoff.Seeing.Reading.Finding;
 using Microsoft.ML.OnnxRuntime;
 
@@ -38,7 +38,7 @@ internal sealed class PackagedReader : IDisposable
     }
 
     /// <summary>Lines from the top down.</summary>
-    public IReadOnlyList<string> Read(GreyPicture picture, PictureRegion region)
+    public IReadOnlyList<string> Read(GreyPyramid picture, PictureRegion region)
     {
         IReadOnlyList<(string Text, double Sure, double Y)> best = [];
         var most = -1.0;
@@ -54,7 +54,7 @@ internal sealed class PackagedReader : IDisposable
     }
 
     /// <summary>One line whose outline is known, and how sure it is of it.</summary>
-    public (string Text, double Sure) Line(GreyPicture picture, PictureRegion outline)
+    public (string Text, double Sure) Line(GreyPyramid picture, PictureRegion outline)
     {
         const int rows = 48;
         var columns = Math.Clamp((int)Math.Round(rows * outline.Width / outline.Height), 16, 960);
@@ -88,7 +88,7 @@ internal sealed class PackagedReader : IDisposable
         reader.Dispose();
     }
 
-    private IEnumerable<PictureRegion> Find(GreyPicture picture, PictureRegion region, int size)
+    private IEnumerable<PictureRegion> Find(GreyPyramid picture, PictureRegion region, int size)
     {
         var scale = size / Math.Max(region.Width, region.Height);
         var (w, h) = (Up(region.Width * scale), Up(region.Height * scale));
@@ -102,52 +102,16 @@ internal sealed class PackagedReader : IDisposable
         }
 
         var map = Run(finder, input, [1, 3, h, w]);
-        var seen = new bool[map.Length];
-        for (var start = 0; start < map.Length; start++)
+        foreach (var patch in ConnectedPatches.Of([.. map.Select(p => p > Map)], w))
         {
-            if (seen[start] || map[start] <= Map) continue;
-            var cells = new List<(double X, double Y)>();
-            var sum = 0.0;
-            var stack = new Stack<int>([start]);
-            seen[start] = true;
-            while (stack.TryPop(out var at))
-            {
-                var (x, y) = (at % w, at / w);
-                cells.Add((x + 0.5, y + 0.5));
-                sum += map[at];
-                foreach (var (nx, ny) in ((int, int)[])[(x - 1, y), (x + 1, y), (x, y - 1), (x, y + 1)])
-                {
-                    if (nx < 0 || ny < 0 || nx >= w || ny >= h || seen[(ny * w) + nx] || map[(ny * w) + nx] <= Map) continue;
-                    seen[(ny * w) + nx] = true;
-                    stack.Push((ny * w) + nx);
-                }
-            }
-
-            var around = Smallest(cells);
-            if (sum / cells.Count < Box || Math.Min(around.Width, around.Height) < 3) continue;
+            var around = PictureRegion.Around(patch.ConvertAll(at => ((at % w) + 0.5, (at / w) + 0.5)), 1);
+            if (patch.Average(at => map[at]) < Box || Math.Min(around.Width, around.Height) < 3) continue;
             var grown = around.Grown(Grow * around.Width * around.Height / (2 * (around.Width + around.Height)));
             // Text runs along the longer side, to the right.
             if (grown.Height > 1.5 * grown.Width) grown = new(grown.Middle, grown.Height, grown.Width, grown.Turn > 0 ? grown.Turn - (Math.PI / 2) : grown.Turn + (Math.PI / 2));
             var (sx, sy) = (region.Width / w, region.Height / h);
             yield return new(region.At((grown.Middle.X / w) - 0.5, (grown.Middle.Y / h) - 0.5), grown.Width * sx, grown.Height * sy, grown.Turn + region.Turn);
         }
-    }
-
-    private static PictureRegion Smallest(List<(double X, double Y)> cells)
-    {
-        var (best, area) = (default(PictureRegion), double.PositiveInfinity);
-        for (var degrees = -45; degrees < 45; degrees++)
-        {
-            var turn = degrees * Math.PI / 180;
-            var (s, c) = Math.SinCos(turn);
-            var (us, vs) = (cells.ConvertAll(p => (p.X * c) + (p.Y * s)), cells.ConvertAll(p => (p.Y * c) - (p.X * s)));
-            var (w, h) = (us.Max() - us.Min() + 1, vs.Max() - vs.Min() + 1);
-            if ((w * h) + (Math.Abs(degrees) * 0.01) >= area) continue;
-            var (u, v) = ((us.Max() + us.Min()) / 2, (vs.Max() + vs.Min()) / 2);
-            (best, area) = (new(new PicturePoint((u * c) - (v * s), (u * s) + (v * c)), w, h, turn), (w * h) + (Math.Abs(degrees) * 0.01));
-        }
-
-        return best;
     }
 
     private static int Up(double side) => Math.Max(32, (int)Math.Round(side / 32) * 32);

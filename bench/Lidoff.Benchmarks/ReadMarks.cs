@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Lidoff.Catalogue.Searching;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Seeing.Reading.Engine;
 using Lidoff.Seeing.Reading.Finding;
@@ -54,7 +55,7 @@ public sealed class ReadMarks : IBenchmark
             var path = Path.Combine(folder, truth.Image);
             var header = PictureFile.Read(path, truth.Image).Value;
             var region = truth.Box ?? PictureRegion.Box(0, 0, header.Width, header.Height);
-            var picture = GreyPictureFile.Read(path, truth.Image, header, region).Value;
+            var picture = GreyPyramidFile.Read(path, truth.Image, header, region).Value;
             if (!warm) reader.Weigh(reader.Scan(picture, region));
             warm = true;
             var watch = Stopwatch.StartNew();
@@ -101,7 +102,7 @@ public sealed class ReadMarks : IBenchmark
             foreach (var (hard, tally) in byHard) yield return Row($"{what}{hard}: lines right, of {tally.Lines}", tally.LinesRight, "", true);
         }
 
-        private void Beside(PackagedReader other, GreyPicture picture, PictureRegion region, MarkTruth truth)
+        private void Beside(PackagedReader other, GreyPyramid picture, PictureRegion region, MarkTruth truth)
         {
             if (truth.Upright)
             {
@@ -139,7 +140,7 @@ public sealed class ReadMarks : IBenchmark
         {
             var texts = read.Select(line => line.Readings[0].Text).ToList();
             var (pairs, cost) = inOrder
-                ? ([.. Enumerable.Range(0, truth.Lines.Count)], texts.Zip(truth.Lines, MarkScore.Distance).Sum())
+                ? ([.. Enumerable.Range(0, truth.Lines.Count)], texts.Zip(truth.Lines, (one, other) => EditDistance.Of(one, other)).Sum())
                 : MarkScore.Pair(texts, truth.Lines);
             crops++;
             turns += turnRight ? 1 : 0;
@@ -173,7 +174,7 @@ public sealed class ReadMarks : IBenchmark
         public void AddPackaged(MarkTruth truth, IReadOnlyList<string> texts, double time, bool inOrder = false)
         {
             var (pairs, cost) = inOrder
-                ? ([.. Enumerable.Range(0, truth.Lines.Count)], texts.Zip(truth.Lines, MarkScore.Distance).Sum())
+                ? ([.. Enumerable.Range(0, truth.Lines.Count)], texts.Zip(truth.Lines, (one, other) => EditDistance.Of(one, other)).Sum())
                 : MarkScore.Pair(texts, truth.Lines);
             otherErrors.Add(Math.Min(1, (double)cost / truth.Lines.Sum(line => line.Length)));
             otherCrops += cost == 0 ? 1 : 0;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lidoff.Numbers.Failing;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff;
 
@@ -36,7 +37,7 @@ public static class CommandSentences
     /// <summary>A line that was read, with how probable it is and what else it may be.</summary>
     public static string Read(Seeing.Reading.Engine.ReadLine line)
     {
-        var others = line.Reading.Readings.Skip(1).Where(each => each.P >= 0.02 && each.Text.Length > 0).Take(3).Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Text} {each.P:0%}")).ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"{line.Reading.Text}  {line.Reading.P:0%}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
+        var others = line.Reading.Readings.Skip(1).Where(each => each.P >= 0.02 && each.Text.Length > 0).Take(3).Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Text} {ValueText.Percent(each.P)}")).ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"{line.Reading.Text}  {ValueText.Percent(line.Reading.P)}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
     }
 }

@@ -71,18 +71,18 @@ public sealed class TinyOnnx
     public static byte[] Finder()
     {
         const float steep = 8;
-        // Rows: core, line, cosine, sine, log height of 40 px in sixteens, dot, body, logo, spare.
-        float[] weights = [steep, 0, 0, steep, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
-        float[] biases = [-steep / 2, -steep / 2, 1, 0, (float)Math.Log(40 / 16.0), -8, -8, -8, 0];
+        // Rows: core, line, cosine, sine, log height of 40 px in sixteens, dot, body, logo, cosine and sine of twice the angle.
+        float[] weights = [steep, 0, 0, steep, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+        float[] biases = [-steep / 2, -steep / 2, 1, 0, (float)Math.Log(40 / 16.0), -8, -8, -8, 1, 0];
         return new TinyOnnx()
-            .Floats("w", [9, 2, 1, 1], weights).Floats("b", [9], biases)
+            .Floats("w", [10, 2, 1, 1], weights).Floats("b", [10], biases)
             .Node("Neg", ["picture"], "negative")
             .Node("MaxPool", ["negative"], "eroded", ("kernel_shape", [25, 1], true), ("pads", [12, 0, 12, 0], true))
             .Node("Neg", ["eroded"], "inner")
             .Node("Concat", ["inner", "picture"], "two", ("axis", [1], false))
             .Node("AveragePool", ["two"], "cells", ("kernel_shape", [4, 4], true), ("strides", [4, 4], true))
             .Node("Conv", ["cells", "w", "b"], "maps", ("kernel_shape", [1, 1], true))
-            .Model("picture", [1, 1, -1, -1], "maps", [1, 9, -1, -1]);
+            .Model("picture", [1, 1, -1, -1], "maps", [1, 10, -1, -1]);
     }
 
     /// <summary>A reader that takes each step's mean brightness for the class of the nearest level; class 0 is the blank, others are never chosen.</summary>

@@ -59,9 +59,12 @@ public static class ReadingSentences
         string.Create(CultureInfo.InvariantCulture, $"{lines} lines were found, more than a part carries: a label, a page or a whole board. The first {read} were read; take one part by a box around it to read the others.");
 
     /// <summary>Lines were found and none of them could be read.</summary>
-    public static string NothingLegible(int lines) => lines == 1
-        ? "A line of text was found, and nothing of it could be read."
-        : string.Create(CultureInfo.InvariantCulture, $"{lines} lines of text were found, and nothing of them could be read.");
+    public static string NothingLegible(int lines) =>
+        (lines == 1 ? "Something like a line of text was found, and nothing of it could be read." : string.Create(CultureInfo.InvariantCulture, $"Something like {lines} lines of text was found, and nothing of them could be read."))
+        + " Take one part alone, by a box around it or from closer up; light from the side brings a worn mark out.";
+
+    /// <summary>A mark that does not stand upright in the picture.</summary>
+    public static string Turned(double turn) => string.Create(CultureInfo.InvariantCulture, $"It is read after turning the picture by {turn:0.#}° clockwise.");
 
     // Another library's words: one line of them.
     private static string Plain(string why) => SeeingSentences.Quoted(why.ReplaceLineEndings(" "))[1..^1];

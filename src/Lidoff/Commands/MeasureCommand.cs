@@ -37,7 +37,7 @@ public sealed class MeasureCommand : ILidoffCommand
         var job = read.Value;
         foreach (var key in job.UnknownKeys) seat.Talk.Say(SeeingSentences.UnknownKey(key));
         var header = PictureFile.Read(ImagePath(job.Image, path, seat), job.Image);
-        if (!header.Ok) return Refused(seat, header.Faults);
+        if (!header.Ok) return Refused(seat, header.Faults, job);
         foreach (var remark in header.Value.Remarks) seat.Talk.Say(remark);
         // A picture that breaks off still has its size and its clicked places: said, and measured by them alone.
         var look = PictureLook.At(ImagePath(job.Image, path, seat), job.Image, header.Value);
@@ -46,7 +46,7 @@ public sealed class MeasureCommand : ILidoffCommand
         var patterned = PatternReferences.Add(ruled.Ok ? ruled.Value.Job : job, ImagePath(job.Image, path, seat), header.Value);
         var calibrated = CalibrationReferences.Add(patterned.Ok ? patterned.Value.Job : job, job.Calibration is { } other ? ImagePath(other.Image, path, seat) : "", header.Value.Frame);
         // That the picture breaks off was said.
-        if (!ruled.Ok || !patterned.Ok || !calibrated.Ok) return Refused(seat, [.. ruled.Faults, .. patterned.Faults.Except(look.Faults), .. calibrated.Faults]);
+        if (!ruled.Ok || !patterned.Ok || !calibrated.Ok) return Refused(seat, [.. ruled.Faults, .. patterned.Faults.Except(look.Faults), .. calibrated.Faults], job);
         foreach (var says in ruled.Value.Says.Concat(patterned.Value.Says).Concat(calibrated.Value.Says)) seat.Talk.Say(says);
         var snapped = EdgeSnap.Run(calibrated.Value.Job, ImagePath(job.Image, path, seat), header.Value);
         // A picture that cannot be read to its end has no edges to move to; that it breaks off was said.
@@ -54,7 +54,7 @@ public sealed class MeasureCommand : ILidoffCommand
         var (asked, edges) = snapped.Ok ? snapped.Value : (calibrated.Value.Job, []);
         foreach (var (target, moved) in asked.Targets.Zip(edges)) foreach (var trouble in moved?.Troubles ?? []) seat.Talk.Say($"{target.Id}: {trouble}");
         var measured = Measurement.Run(asked, header.Value.Frame, look.Ok ? look.Value : null);
-        if (!measured.Ok) return Refused(seat, measured.Faults);
+        if (!measured.Ok) return Refused(seat, measured.Faults, job);
         if (asJson) seat.Talk.Json(writer => MeasureWriter.Write(writer, measured.Value, edges));
         else foreach (var target in measured.Value) Show(target, seat);
         return measured.Value.All(target => target.Ok) ? ExitCodes.Done : ExitCodes.Look;
@@ -95,9 +95,11 @@ public sealed class MeasureCommand : ILidoffCommand
         foreach (var warning in length.Warnings) seat.Talk.Line("  " + warning.Say);
     }
 
-    private static int Refused(Seat seat, IReadOnlyList<Fault> faults)
+    private static int Refused(Seat seat, IReadOnlyList<Fault> faults, MeasureJob? job = null)
     {
         seat.Talk.SayFaults(faults);
+        // What is wrong with targets is said in the same go; of a target that is another shape or a body the length is none by design.
+        foreach (var target in job?.Targets ?? []) if (target is { Shape: null, Body: null }) foreach (var fault in target.Length.Faults) seat.Talk.Say($"{target.Id}: {fault.Say}");
         return ExitCodes.Refused;
     }
 }

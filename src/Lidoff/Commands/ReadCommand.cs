@@ -13,6 +13,8 @@ namespace Lidoff.Commands;
 /// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--json]</c>: marks in pictures or crops.</summary>
 public sealed class ReadCommand : ILidoffCommand
 {
+    private const double WorthTelling = 10;
+
     /// <inheritdoc/>
     public string Says => "Reads marks in pictures: each line with how probable it is, and place by place what else may stand there.";
 
@@ -64,10 +66,17 @@ public sealed class ReadCommand : ILidoffCommand
 
             foreach (var says in mark.Says) seat.Talk.Say($"{image}: {says}");
             if (json) seat.Talk.Json(writer => Write(writer, image, mark));
-            else foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line));
+            else Show(seat, mark);
         }
 
         return refused == 0 ? ExitCodes.Done : refused == images.Length ? ExitCodes.Refused : ExitCodes.Look;
+    }
+
+    private static void Show(Seat seat, ReadMark mark)
+    {
+        foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line));
+        // A few degrees are how a picture is taken; more is how the part lies.
+        if (mark.Lines.Count > 0 && Math.Abs(Math.IEEERemainder(mark.TurnDeg, 360)) > WorthTelling) seat.Talk.Line("  " + ReadingSentences.Turned(mark.TurnDeg));
     }
 
     private static void Write(System.Text.Json.Utf8JsonWriter writer, string image, ReadMark mark)

@@ -14,6 +14,24 @@ public sealed class EditDistanceTests
             (pattern, text) => EditDistance.WithinOne(pattern, text) == AllEdits(pattern).Any(e => text.Contains(e, StringComparison.Ordinal)), iter: 2000);
     }
 
+    // Textbook examples of the Levenshtein distance (from memory).
+    [Theory]
+    [InlineData("kitten", "sitting", 3)]
+    [InlineData("saturday", "sunday", 3)]
+    [InlineData("flaw", "lawn", 2)]
+    [InlineData("", "abc", 3)]
+    [InlineData("abc", "", 3)]
+    [InlineData("N52832", "N52832", 0)]
+    public void Edits_between_texts_are_counted(string one, string other, int edits) => Assert.Equal(edits, EditDistance.Of(one, other));
+
+    // The same oracle: what single edits reach lies within one edit, and nothing else does.
+    [Fact]
+    public void One_edit_is_what_trying_them_all_reaches()
+    {
+        var word = Gen.Char["AB1"].Array[0, 5].Select(c => new string(c));
+        Gen.Select(word, word).Sample((one, other) => (EditDistance.Of(one, other) <= 1) == AllEdits(one).Contains(other, StringComparer.Ordinal), iter: 2000);
+    }
+
     [Theory]
     [InlineData("A?C*", "ABC", true)]
     [InlineData("A?C*", "ABCDEF", true)]

@@ -70,6 +70,19 @@ public sealed class MeasureCarriedTests : IDisposable
             Assert.Single(await Refused(new(), """ "calibration":{"image":"small.png","pitch_mm":2} """)));
     }
 
+    [Fact]
+    public async Task A_job_that_is_refused_names_what_is_wrong_with_its_targets_too()
+    {
+        await File.WriteAllBytesAsync(run["sheet.png"], new BenchPaper().Png(), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(run["job.json"], """{"image":"sheet.png","calibration":{"image":"gone.png","pitch_mm":2},"target":[{"id":"U1","kind":"body","box":[10,10,0,5]},{"id":"good","from":[1,1],"to":[90,1]},{"id":"H1","kind":"circle","points":[[1,1],[9,1],[5,8]]}]}""", TestContext.Current.CancellationToken);
+        var (code, talk) = await run.Of("measure", run["job.json"], "--json");
+        Assert.Equal(ExitCodes.Refused, code);
+        Assert.Collection(
+            talk.Said,
+            said => Assert.StartsWith("“calibration.image”: There is no picture at “gone.png”", said, StringComparison.Ordinal),
+            said => Assert.Equal("U1: \"box\" should be four numbers: left, top, width and height, the last two above 0.", said));
+    }
+
     private static byte[] SmallPng()
     {
         using var stream = new MemoryStream();

@@ -23,7 +23,7 @@ public static class CalibrationReferences
         if (job.Calibration is not { } asked) return (job, []);
         var read = PictureFile.Read(path, asked.Image);
         if (!read.TryValue(out var header)) return Outcome<(MeasureJob, IReadOnlyList<string>)>.Failed([.. read.Faults.Select(fault => Placed(fault, Image))]);
-        if (new CameraCalibration(header.Width, header.Height, 1, 0, 0, 0, 0, true) is var size && !size.Fits(frame))
+        if (!CameraCalibration.Fits(header.Width, header.Height, frame))
         {
             return new Fault(Image, $"a picture of {frame.Width} × {frame.Height} pixels", SeeingSentences.Placed(Image, SeeingSentences.CalibrationSize(asked.Image, header.Width, header.Height, frame.Width, frame.Height)));
         }

@@ -39,7 +39,14 @@ public sealed record CameraCalibration(int Width, int Height, double MmPerHalf, 
     }
 
     /// <summary>Whether a picture is as large, upright or turned: another size is another way of taking pictures, with another scale.</summary>
-    public bool Fits(PictureFrame frame) => Guard.NotNull(frame) is var other && ((Width, Height) == (other.Width, other.Height) || (Width, Height) == (other.Height, other.Width));
+    public bool Fits(PictureFrame frame) => Fits(Width, Height, frame);
+
+    /// <summary>The same of a picture of so many px.</summary>
+    public static bool Fits(int width, int height, PictureFrame frame)
+    {
+        Guard.NotNull(frame);
+        return (width, height) == (frame.Width, frame.Height) || (width, height) == (frame.Height, frame.Width);
+    }
 
     /// <summary>The lens as it counts in another picture; null where no target told it.</summary>
     public CarriedLens? Lens => ByTarget ? new(Bend, Math.Sqrt(Square(BendU) + Square(BendAgain * Bend) + Square(LeastBendAgain))) : null;

@@ -19,17 +19,7 @@ internal sealed record GreyPicture(int Width, int Height, float[] Values, double
         var factor = Math.Max(1, (int)Math.Round(Math.Max(stored.Width, stored.Height) / (double)longest));
         using var shrunk = factor > 1 ? stored.Shrink(factor, factor) : stored.Copy();
         using var small = PictureFile.SmallUpright(shrunk, header);
-        var bytes = small.WriteToMemory<byte>();
-        var bands = small.Bands;
-        var values = new float[small.Width * small.Height];
-        for (var i = 0; i < values.Length; i++)
-        {
-            var at = i * bands;
-            // Rec. 601 luma in whole numbers; a grey picture has one band.
-            values[i] = bands < 3 ? bytes[at] : ((299 * bytes[at]) + (587 * bytes[at + 1]) + (114 * bytes[at + 2])) / 1000f;
-        }
-
-        return new(small.Width, small.Height, values, side / (double)Math.Max(small.Width, small.Height));
+        return new(small.Width, small.Height, Luma.Of(small.WriteToMemory<byte>(), small.Bands), side / (double)Math.Max(small.Width, small.Height));
     }
 
     /// <summary>Half as large each way; an odd last row or column is left out.</summary>

@@ -1,4 +1,5 @@
 using Lidoff.Seeing.Measuring.Edges;
+using Lidoff.Seeing.Pictures;
 
 namespace Lidoff.Seeing.Measuring.Words;
 
@@ -28,7 +29,7 @@ internal static class InkPatches
             }
         }
 
-        return Patches(ink, width, height);
+        return [.. ConnectedPatches.Of(ink, width).Where(patch => patch.Count is >= LeastPixels and <= MostPixels)];
     }
 
     private static double[] Sums(GreyPicture grey)
@@ -46,34 +47,5 @@ internal static class InkPatches
         }
 
         return sums;
-    }
-
-    private static List<List<int>> Patches(bool[] ink, int width, int height)
-    {
-        var found = new List<List<int>>();
-        for (var start = 0; start < ink.Length; start++)
-        {
-            if (!ink[start]) continue;
-            ink[start] = false;
-            List<int> patch = [start];
-            for (var next = 0; next < patch.Count; next++)
-            {
-                var (x, y) = (patch[next] % width, patch[next] / width);
-                for (var dy = -1; dy <= 1; dy++)
-                {
-                    for (var dx = -1; dx <= 1; dx++)
-                    {
-                        var (nx, ny) = (x + dx, y + dy);
-                        if (nx < 0 || ny < 0 || nx >= width || ny >= height || !ink[(ny * width) + nx]) continue;
-                        ink[(ny * width) + nx] = false;
-                        patch.Add((ny * width) + nx);
-                    }
-                }
-            }
-
-            if (patch.Count is >= LeastPixels and <= MostPixels) found.Add(patch);
-        }
-
-        return found;
     }
 }

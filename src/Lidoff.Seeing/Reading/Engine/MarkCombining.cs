@@ -1,3 +1,4 @@
+using Lidoff.Catalogue.Searching;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Reading.Lattices;
 
@@ -69,29 +70,11 @@ public static class MarkCombining
     {
         var length = Math.Max(a.Text.Length, b.Text.Length);
         if (length == 0) return 0;
-        var alike = length - Distance(a.Text, b.Text);
+        var alike = length - EditDistance.Of(a.Text, b.Text);
         return alike >= LeastAlike * length ? alike : 0;
     }
 
     private static string Best(IReadOnlyList<CtcLattice> lattices) => LineReading.Of(lattices).Readings[0].Text;
-
-    private static int Distance(string a, string b)
-    {
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
-        for (var i = 1; i <= a.Length; i++)
-        {
-            var corner = row[0];
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var next = Math.Min(Math.Min(row[j], row[j - 1]) + 1, corner + (a[i - 1] == b[j - 1] ? 0 : 1));
-                corner = row[j];
-                row[j] = next;
-            }
-        }
-
-        return row[b.Length];
-    }
 
     private sealed record Row(IReadOnlyList<CtcLattice> Lattices, ScannedLine First, int Picture, string Text);
 }

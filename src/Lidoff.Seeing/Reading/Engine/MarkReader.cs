@@ -28,16 +28,20 @@ public sealed class MarkReader(IReadingNetworks networks)
     // Read one way less than this much of what is read the other way, the way up is clear.
     private const double ClearlyLess = 0.25;
 
+    // A whole reading without a single likely symbol is none below this. A choice of ours.
+    private const double LeastOfNoise = 0.05;
+
     /// <summary>Looks at a region and runs the reader along its lines.</summary>
     /// <param name="picture">Brightness of the picture.</param>
     /// <param name="region">Where to look.</param>
     /// <param name="upright">True: the text runs along the region's width; no turn is looked for.</param>
-    public ScannedMark Scan(GreyPicture picture, PictureRegion region, bool upright = false)
+    public ScannedMark Scan(GreyPyramid picture, PictureRegion region, bool upright = false)
     {
         Guard.NotNull(picture);
         var sheet = FinderSheet.Of(picture, region);
         var maps = networks.Find(sheet);
-        var found = LineFinder.Find(maps);
+        // The networks never saw a picture without any difference in it; there is nothing to find.
+        var found = sheet.IsEven ? [] : LineFinder.Find(maps);
         if (Closer(sheet, found) is { } near)
         {
             var nearSheet = FinderSheet.Of(picture, near);
@@ -66,7 +70,7 @@ public sealed class MarkReader(IReadingNetworks networks)
     }
 
     /// <summary>The body around a place of a picture, from close up to the whole picture; null where none is found.</summary>
-    public PictureRegion? Body(GreyPicture picture, PicturePoint place)
+    public PictureRegion? Body(GreyPyramid picture, PicturePoint place)
     {
         var (left, top, width, height) = Guard.NotNull(picture).Holds;
         var most = Math.Max(width, height);
@@ -102,7 +106,10 @@ public sealed class MarkReader(IReadingNetworks networks)
     }
 
     private List<ReadLine> Weighed(IReadOnlyList<ScannedLine> lines) =>
-        [.. lines.Select(line => new ReadLine(LineReading.Of([line.Lattice], networks.LineTemperature), line.Outline, 0)).Where(line => !line.Reading.IsEmpty)];
+        [.. lines.Select(line => new ReadLine(LineReading.Of([line.Lattice], networks.LineTemperature), line.Outline, 0)).Where(line => !line.Reading.IsEmpty && !IsNoise(line.Reading))];
+
+    // Grain and bars read as symbols of which none is likelier than not; a worn mark of look-alikes does too, but its likeliest whole reading stays well above this.
+    private static bool IsNoise(LineReading reading) => reading.P < LeastOfNoise && reading.Places.All(place => place.Extra || place.Top[0].P < ReadPlace.Guess);
 
     private static IEnumerable<string> Says(ScannedMark scanned, int read)
     {
@@ -116,7 +123,7 @@ public sealed class MarkReader(IReadingNetworks networks)
     // Marks have up to half a dozen lines (from memory); a kind of evidence takes as many.
     private const int MostOfAPart = 20;
 
-    private List<ScannedLine> Read(GreyPicture picture, FinderSheet sheet, MarkLayout layout)
+    private List<ScannedLine> Read(GreyPyramid picture, FinderSheet sheet, MarkLayout layout)
     {
         var outlines = layout.Lines.Take(MostLines).Select(sheet.ToPicture).ToList();
         var lattices = networks.Score([.. outlines.Select(outline => LineStrip.Of(picture, outline))]);

@@ -22,7 +22,7 @@ public sealed class PictureReading(IReadingNetworks networks)
         Guard.NotNull(header);
         if (networks.Troubles.Count > 0) return Outcome<ScannedMark>.Failed(networks.Troubles);
         var where = region ?? PictureRegion.Box(0, 0, header.Width, header.Height);
-        return Fits(name, header, where) is { } fault ? fault : GreyPictureFile.Read(path, name, header, where).Then(grey => reader.Scan(grey, where, upright));
+        return Fits(name, header, where) is { } fault ? fault : GreyPyramidFile.Read(path, name, header, where).Then(grey => reader.Scan(grey, where, upright));
     }
 
     /// <summary>The same, weighed.</summary>
@@ -34,14 +34,14 @@ public sealed class PictureReading(IReadingNetworks networks)
     {
         Guard.NotNull(header);
         if (networks.Troubles.Count > 0) return Outcome<PictureRegion?>.Failed(networks.Troubles);
-        return GreyPictureFile.Read(path, name, header, PictureRegion.Box(0, 0, header.Width, header.Height)).Then(grey => reader.Body(grey, place));
+        return GreyPyramidFile.Read(path, name, header, PictureRegion.Box(0, 0, header.Width, header.Height)).Then(grey => reader.Body(grey, place));
     }
 
     private static Fault? Fits(string name, PictureHeader header, PictureRegion region)
     {
-        if (Math.Max(region.Width, region.Height) < MarkReader.LeastSide) return ReadingSentences.TooSmall(name, region.Width, region.Height, MarkReader.LeastSide);
         var corners = region.Corners;
         var outside = corners.Max(c => c.X) <= 0 || corners.Min(c => c.X) >= header.Width || corners.Max(c => c.Y) <= 0 || corners.Min(c => c.Y) >= header.Height;
-        return outside ? ReadingSentences.BoxOutside(name, header.Width, header.Height) : null;
+        if (outside) return ReadingSentences.BoxOutside(name, header.Width, header.Height);
+        return Math.Max(region.Width, region.Height) < MarkReader.LeastSide ? ReadingSentences.TooSmall(name, region.Width, region.Height, MarkReader.LeastSide) : null;
     }
 }

@@ -1,5 +1,6 @@
 using Lidoff.Numbers;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Pictures;
 
 namespace Lidoff.Seeing.Reading.Finding;
 
@@ -10,10 +11,8 @@ namespace Lidoff.Seeing.Reading.Finding;
 /// </summary>
 public sealed class FinderMaps
 {
-    /// <summary>Fewest maps of a network; from ten on the last two are cosine and sine of twice the text's angle.</summary>
-    public const int Count = 9;
-
-    private const int CountWithAxis = 10;
+    /// <summary>Maps of the network.</summary>
+    public const int Count = 10;
 
     /// <summary>Side of a cell, px of the sheet.</summary>
     public const int Cell = 4;
@@ -25,14 +24,14 @@ public sealed class FinderMaps
     private readonly double[] core, line, dot, body, logo;
 
     /// <summary>Takes over the network's answer.</summary>
-    /// <param name="maps">Nine maps or ten, each row after row.</param>
+    /// <param name="maps">Ten maps, each row after row.</param>
     /// <param name="columns">Cells across.</param>
     /// <param name="rows">Cells down.</param>
     /// <param name="validColumns">Cells that hold picture, across.</param>
     /// <param name="validRows">Cells that hold picture, down.</param>
     public FinderMaps(float[] maps, int columns, int rows, int validColumns, int validRows)
     {
-        Guard.That(Guard.NotNull(maps).Length == Count * columns * rows || maps.Length == CountWithAxis * columns * rows, "nine maps or ten, as large as they say");
+        Guard.That(Guard.NotNull(maps).Length == Count * columns * rows, "ten maps as large as they say");
         Guard.That(validColumns > 0 && validColumns <= columns && validRows > 0 && validRows <= rows, "a valid part within the maps");
         this.maps = maps;
         (Columns, Rows, ValidColumns, ValidRows) = (columns, rows, validColumns, validRows);
@@ -66,9 +65,11 @@ public sealed class FinderMaps
     /// <summary>Which way the text runs in a cell: cosine and sine, not always of unit length.</summary>
     internal (double Cos, double Sin) Direction(int cell) => (maps[(2 * Columns * Rows) + cell], maps[(3 * Columns * Rows) + cell]);
 
-    /// <summary>Cosine and sine of twice the text's angle in a cell, where the network tells them.</summary>
-    internal (double Cos, double Sin)? Axis(int cell) =>
-        maps.Length == CountWithAxis * Columns * Rows ? (maps[(8 * Columns * Rows) + cell], maps[(9 * Columns * Rows) + cell]) : null;
+    /// <summary>Cosine and sine of twice the text's angle in a cell.</summary>
+    internal (double Cos, double Sin) Axis(int cell) => (maps[(8 * Columns * Rows) + cell], maps[(9 * Columns * Rows) + cell]);
+
+    /// <summary>Cells of a map from a threshold on that hang together.</summary>
+    internal List<List<int>> Patches(double[] map, double threshold) => ConnectedPatches.Of(Array.ConvertAll(map, share => share >= threshold), Columns);
 
     /// <summary>Height of the characters at a cell, px of the sheet.</summary>
     internal double Height(int cell) => HeightUnit * Elementary.Exp(Math.Clamp(maps[(4 * Columns * Rows) + cell], -4, 4));

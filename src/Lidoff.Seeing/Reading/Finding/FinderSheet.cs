@@ -20,7 +20,7 @@ public sealed record FinderSheet(float[] Pixels, int Width, int Height, int Vali
     private const int Multiple = 32;
 
     /// <summary>Samples a region.</summary>
-    public static FinderSheet Of(GreyPicture picture, PictureRegion region)
+    public static FinderSheet Of(GreyPyramid picture, PictureRegion region)
     {
         var scale = LongSide / Math.Max(region.Width, region.Height);
         var (w, h) = (Math.Clamp((int)Math.Round(region.Width * scale), 1, LongSide), Math.Clamp((int)Math.Round(region.Height * scale), 1, LongSide));
@@ -31,6 +31,9 @@ public sealed record FinderSheet(float[] Pixels, int Width, int Height, int Vali
         var (width, height) = (Up(w), Up(h));
         return new(NetworkInput.Padded(grey, w, h, width, height), width, height, w, h, region);
     }
+
+    /// <summary>True when every pixel is of one brightness.</summary>
+    public bool IsEven => Array.TrueForAll(Pixels, pixel => pixel == 0);
 
     /// <summary>How many px of the picture one px of the sheet is.</summary>
     public double Step => Region.Width / ValidWidth;

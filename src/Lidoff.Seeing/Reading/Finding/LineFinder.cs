@@ -21,7 +21,7 @@ public static class LineFinder
     public static IReadOnlyList<FoundLine> Find(FinderMaps maps)
     {
         Guard.NotNull(maps);
-        var lines = CellPatches.Of(maps.Core, maps.Columns, Core).Select(patch => Line(maps, patch)).OfType<FoundLine>().ToList();
+        var lines = maps.Patches(maps.Core, Core).Select(patch => Line(maps, patch)).OfType<FoundLine>().ToList();
         return [.. LineJoining.Join(maps, lines)];
     }
 
@@ -30,16 +30,12 @@ public static class LineFinder
         double weight = 0, cos = 0, sin = 0, cos2 = 0, sin2 = 0, x = 0, y = 0, logHeight = 0, dot = 0, logo = 0;
         foreach (var cell in patch)
         {
-            var (w, (c, s), (mx, my)) = (maps.Core[cell], maps.Direction(cell), maps.Middle(cell));
+            var (w, (c, s), (c2, s2), (mx, my)) = (maps.Core[cell], maps.Direction(cell), maps.Axis(cell), maps.Middle(cell));
             weight += w;
             cos += w * c;
             sin += w * s;
-            if (maps.Axis(cell) is var (c2, s2))
-            {
-                cos2 += w * c2;
-                sin2 += w * s2;
-            }
-
+            cos2 += w * c2;
+            sin2 += w * s2;
             x += w * mx;
             y += w * my;
             logHeight += w * Elementary.Log(maps.Height(cell));
@@ -50,9 +46,8 @@ public static class LineFinder
         var (middle, height, area) = ((X: x / weight, Y: y / weight), Elementary.Exp(logHeight / weight), (double)patch.Count * FinderMaps.Cell * FinderMaps.Cell);
         // Not of unit vectors: a network trained by squares answers with a short one where it is not sure of up and down.
         var agreement = Math.Min(1, Math.Sqrt((cos * cos) + (sin * sin)) / weight);
-        // Where the axis is told, lines whose way is open are kept: the vote and the reader settle it.
-        var sure = cos2 == 0 && sin2 == 0 ? agreement : Math.Sqrt((cos2 * cos2) + (sin2 * sin2)) / weight;
-        if (height < LeastHeight || sure < LeastAgreement) return null;
+        // By the axis: lines whose way is open are kept, the vote and the reader settle it.
+        if (height < LeastHeight || Math.Sqrt((cos2 * cos2) + (sin2 * sin2)) / weight < LeastAgreement) return null;
         var direction = Straightened(maps, patch, middle, Along(Elementary.Atan2(sin, cos), cos2, sin2), height);
         var outline = LineOutlining.Tight(maps, patch, middle, direction, height);
         // A speck; a core as thick as no line of that height has, or as thin: a bar, a rim, a blot.
@@ -66,7 +61,6 @@ public static class LineFinder
     /// <summary>The axis tells the tilt, the direction which of its two ways: where a cell is not sure of up and down, its mean direction shrinks and leans, and its axis does not.</summary>
     private static double Along(double direction, double cos2, double sin2)
     {
-        if (cos2 == 0 && sin2 == 0) return direction;
         var axis = 0.5 * Elementary.Atan2(sin2, cos2);
         return Angles.Between(axis, direction) > Math.PI / 2 ? Angles.Whole(axis + Math.PI) : axis;
     }

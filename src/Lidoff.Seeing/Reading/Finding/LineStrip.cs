@@ -26,7 +26,7 @@ public sealed record LineStrip(float[] Pixels, int Width, int ValidWidth)
     /// <summary>Straightens a line.</summary>
     /// <param name="picture">The picture.</param>
     /// <param name="outline">Its outline in the picture, its width along the text.</param>
-    public static LineStrip Of(GreyPicture picture, PictureRegion outline)
+    public static LineStrip Of(GreyPyramid picture, PictureRegion outline)
     {
         Guard.NotNull(picture);
         var grown = outline.Grown(Grow * outline.Height);

@@ -1,5 +1,6 @@
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers;
+using Lidoff.Numbers.Failing;
 
 namespace Lidoff.Seeing.Reading.Finding;
 
@@ -20,6 +21,34 @@ public readonly record struct PictureRegion(PicturePoint Middle, double Width, d
 
     /// <summary>An upright box.</summary>
     public static PictureRegion Box(double left, double top, double width, double height) => new(new(left + (width / 2), top + (height / 2)), width, height, 0);
+
+    /// <summary>The smallest rectangle around square cells, to a degree; its turn is within ±45°, and of equally good ones the least turned.</summary>
+    /// <param name="cells">Middles of the cells, one at least.</param>
+    /// <param name="side">Side of a cell, px.</param>
+    public static PictureRegion Around(IReadOnlyList<(double X, double Y)> cells, double side)
+    {
+        Guard.That(Guard.NotNull(cells).Count > 0, "one cell at least");
+        var (best, area) = (default(PictureRegion), double.PositiveInfinity);
+        for (var degrees = -45; degrees < 45; degrees++)
+        {
+            var turn = degrees * Math.PI / 180;
+            var (c, s) = (Elementary.Cos(turn), Elementary.Sin(turn));
+            double left = double.PositiveInfinity, right = double.NegativeInfinity, top = double.PositiveInfinity, foot = double.NegativeInfinity;
+            foreach (var (x, y) in cells)
+            {
+                var (u, v) = ((x * c) + (y * s), (y * c) - (x * s));
+                (left, right, top, foot) = (Math.Min(left, u), Math.Max(right, u), Math.Min(top, v), Math.Max(foot, v));
+            }
+
+            var (w, h) = (right - left + side, foot - top + side);
+            // Equal but for rounding.
+            if ((w * h) + (Math.Abs(degrees) * 1e-6) >= area) continue;
+            var (u0, v0) = ((left + right) / 2, (top + foot) / 2);
+            (best, area) = (new(new PicturePoint((u0 * c) - (v0 * s), (u0 * s) + (v0 * c)), w, h, turn), (w * h) + (Math.Abs(degrees) * 1e-6));
+        }
+
+        return best;
+    }
 
     /// <summary>A place in it: 0, 0 is its middle, ±½ its sides.</summary>
     public PicturePoint At(double x, double y)

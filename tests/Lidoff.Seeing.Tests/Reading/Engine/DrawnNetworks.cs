@@ -21,6 +21,9 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     /// <summary>What any line upside down reads; empty for noise.</summary>
     public string UpsideDown { get; init; } = "";
 
+    /// <summary>How sure it is of each symbol of noise.</summary>
+    public double Opinion { get; init; } = 0.6;
+
     public PicturePoint? Dot { get; init; }
 
     public PictureRegion? Body { get; init; }
@@ -42,7 +45,7 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     public double LineTemperature => 1;
 
     /// <summary>The scene as a picture: each line a wedge from dark at its beginning to bright at its end, at a level of its own, over mid grey.</summary>
-    public GreyPicture Paint(int width, int height)
+    public GreyPyramid Paint(int width, int height)
     {
         var pixels = new float[width * height];
         Array.Fill(pixels, 0.5f);
@@ -118,8 +121,8 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
             if (text is null)
             {
                 // Noise: a weak opinion every sixth step.
-                row.Fill(0.4 / Marks.Classes);
-                row[t % 6 == 3 ? 1 + (t % 36) : 0] += 0.6;
+                row.Fill((1 - Opinion) / Marks.Classes);
+                row[t % 6 == 3 ? 1 + (t % 36) : 0] += Opinion;
                 continue;
             }
 

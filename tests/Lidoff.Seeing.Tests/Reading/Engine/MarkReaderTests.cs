@@ -139,6 +139,25 @@ public sealed class MarkReaderTests
     }
 
     [Fact]
+    public void A_picture_of_one_grey_is_not_read_and_noise_is_no_line()
+    {
+        // A finder that would see lines anywhere.
+        var networks = new DrawnNetworks(TwoLines(0)) { Opinion = 0.2 };
+        var reader = new MarkReader(networks);
+        var even = reader.Weigh(reader.Scan(new(new float[600 * 500], 600, 500), All));
+        Assert.Equal((0, 0), (even.Lines.Count, networks.Scored));
+        Assert.Equal([ReadingSentences.NoText], even.Says);
+
+        // Lines where nothing but a speck is painted: a weak opinion here and there, and no whole reading worth one chance in twenty.
+        var bare = new float[600 * 500];
+        bare[0] = 1;
+        var noise = reader.Weigh(reader.Scan(new(bare, 600, 500), All));
+        Assert.Empty(noise.Lines);
+        Assert.Equal("Something like 2 lines of text was found, and nothing of them could be read. Take one part alone, by a box around it or from closer up; light from the side brings a worn mark out.", noise.Says[0]);
+        Assert.StartsWith("Something like a line of text was found, and nothing of it could be read. ", ReadingSentences.NothingLegible(1), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_text_says_so_and_a_page_is_read_and_told()
     {
         var none = new DrawnNetworks();
@@ -151,7 +170,7 @@ public sealed class MarkReaderTests
         (PictureRegion, string)[] page = [.. Enumerable.Range(0, 100).Select(i => (PictureRegion.Box(20 + (i % 4 * 235), 20 + (i / 4 * 39), 180, 22), "A"))];
         var printed = new DrawnNetworks(page);
         reader = new MarkReader(printed);
-        var scanned = reader.Scan(new(new float[960 * 1000], 960, 1000), PictureRegion.Box(0, 0, 960, 1000));
+        var scanned = reader.Scan(printed.Paint(960, 1000), PictureRegion.Box(0, 0, 960, 1000));
         Assert.Equal(scanned.Found, printed.Scored);
         Assert.Equal(100, scanned.Found);
         Assert.Equal($"{scanned.Found} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone.", reader.Weigh(scanned).Says[^1]);

@@ -42,10 +42,10 @@ internal sealed class DrawnMaps(int columns, int rows, int? validColumns = null,
         return this;
     }
 
-    /// <param name="axes">With the two maps of the axis; the directions are then of half length, as of a network that is not sure of up and down.</param>
-    public FinderMaps Draw(bool axes = false)
+    /// <param name="sure">Length of the directions: a network that is not sure of up and down answers with short ones.</param>
+    public FinderMaps Draw(double sure = 1)
     {
-        var maps = new float[(axes ? 10 : 9) * columns * rows];
+        var maps = new float[FinderMaps.Count * columns * rows];
         for (var cell = 0; cell < columns * rows; cell++)
         {
             var at = new PicturePoint((cell % columns * 4) + 2, (cell / columns * 4) + 2);
@@ -55,9 +55,9 @@ internal sealed class DrawnMaps(int columns, int rows, int? validColumns = null,
             Set(0, Math.Min(lines.Select(line => Outside(line with { Width = line.Width - (0.2 * line.Height), Height = Math.Max(4.2, 0.4 * line.Height) }, at)).DefaultIfEmpty(99).Min(), bars.Select(each => Outside(each.Box, at)).DefaultIfEmpty(99).Min()));
             Set(1, lines.Select(line => Outside(line, at)).DefaultIfEmpty(99).Min() - 1);
             var turn = byBar ? 0 : near.Turn;
-            maps[(2 * columns * rows) + cell] = (float)((axes ? 0.5 : 1) * Math.Cos(turn));
-            maps[(3 * columns * rows) + cell] = (float)((axes ? 0.5 : 1) * Math.Sin(turn));
-            if (axes) (maps[(8 * columns * rows) + cell], maps[(9 * columns * rows) + cell]) = ((float)Math.Cos(2 * turn), (float)Math.Sin(2 * turn));
+            maps[(2 * columns * rows) + cell] = (float)(sure * Math.Cos(turn));
+            maps[(3 * columns * rows) + cell] = (float)(sure * Math.Sin(turn));
+            (maps[(8 * columns * rows) + cell], maps[(9 * columns * rows) + cell]) = ((float)Math.Cos(2 * turn), (float)Math.Sin(2 * turn));
             maps[(4 * columns * rows) + cell] = (float)Math.Log((byBar ? bar.Height : lines.Count > 0 ? near.Height : 16) / 16);
             Set(5, dots.Select(dot => at.DistanceTo(dot.At) - dot.Radius).DefaultIfEmpty(99).Min());
             Set(6, bodies.Select(body => Outside(body, at)).DefaultIfEmpty(99).Min());

@@ -32,7 +32,7 @@ public sealed class LineFinderTests
         Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), line.Outline);
         Assert.InRange(line.Agreement, 0.99, 1.0001);
         // Cells that are half sure: the axis is as good, and the vote is worth half.
-        line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw(axes: true)));
+        line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 160, 28, degrees).Draw(sure: 0.5)));
         Near(new(new(190, 200), 160, 28, degrees * Math.PI / 180), line.Outline);
         Assert.Equal(0.5, line.Agreement, 0.01);
     }
@@ -41,7 +41,7 @@ public sealed class LineFinderTests
     public void The_axis_keeps_a_line_whose_way_is_open()
     {
         // Two halves that say the opposite way: no direction is left, the axis is.
-        var line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 100, 30, 20).Line(194, 201.4, 100, 30, -160).Draw(axes: true)));
+        var line = Assert.Single(LineFinder.Find(Sheet().Line(190, 200, 100, 30, 20).Line(194, 201.4, 100, 30, -160).Draw(sure: 0.5)));
         Assert.InRange(line.Agreement, 0, 0.5);
         Assert.InRange(Math.Abs(Math.IEEERemainder(line.Outline.Turn - (20 * Math.PI / 180), Math.PI)), 0, 0.03);
     }
@@ -84,8 +84,8 @@ public sealed class LineFinderTests
 
     [Fact]
     public void Cells_without_one_direction_are_no_line() =>
-        // Two lines laid over one another, one the other way up: the directions of either half cancel out.
-        Assert.Empty(LineFinder.Find(Sheet().Line(190, 200, 60, 40, 0).Line(210, 200, 60, 40, 180).Draw()));
+        // Two lines that cross: along neither of them lies the axis of most cells.
+        Assert.Empty(LineFinder.Find(Sheet().Line(190, 200, 90, 40, 0).Line(190, 200, 90, 40, 90).Draw()));
 
     [Fact]
     public void Nothing_is_found_in_an_empty_sheet_and_nothing_beyond_the_valid_part()

@@ -5,7 +5,7 @@ namespace Lidoff.Seeing.Tests.Reading.Finding;
 
 public sealed class SamplingTests
 {
-    private static GreyPicture Drawn(int width, int height, Func<double, double, double> grey, double left = 0, double top = 0, double step = 1)
+    private static GreyPyramid Drawn(int width, int height, Func<double, double, double> grey, double left = 0, double top = 0, double step = 1)
     {
         var pixels = new float[width * height];
         for (var i = 0; i < pixels.Length; i++) pixels[i] = (float)grey((i % width) + 0.5, (i / width) + 0.5);

@@ -7,7 +7,7 @@ namespace Lidoff.Seeing.Reading.Finding;
 /// Brightness of a picture or of a part of it, 0 to 1, with copies of half the size for sampling from afar. Places are asked for in the
 /// picture's own pixels; beyond its rim the rim goes on.
 /// </summary>
-public sealed class GreyPicture
+public sealed class GreyPyramid
 {
     private readonly List<Level> levels = [];
     private readonly double left, top, step;
@@ -19,7 +19,7 @@ public sealed class GreyPicture
     /// <param name="left">Where its left rim lies in the picture, px.</param>
     /// <param name="top">Where its upper rim lies in the picture, px.</param>
     /// <param name="step">How many px of the picture one of its pixels is.</param>
-    public GreyPicture(float[] pixels, int width, int height, double left = 0, double top = 0, double step = 1)
+    public GreyPyramid(float[] pixels, int width, int height, double left = 0, double top = 0, double step = 1)
     {
         Guard.That(width > 0 && height > 0 && Guard.NotNull(pixels).Length == width * height, "a raster as large as it says");
         levels.Add(new(pixels, width, height));

@@ -5,7 +5,7 @@ using Lidoff.Seeing.Reading.Finding;
 namespace Lidoff.Seeing.Reading.Engine;
 
 /// <summary>Reads the brightness of a part of a picture file, upright, under the picture library's caps.</summary>
-public static class GreyPictureFile
+public static class GreyPyramidFile
 {
     // Characters of 12 px on the finder's sheet are 48 rows of the reader at this size; more only costs memory.
     private const int LongSide = 2400;
@@ -15,13 +15,13 @@ public static class GreyPictureFile
     /// <param name="name">Its name as people know it.</param>
     /// <param name="header">Its header.</param>
     /// <param name="region">What is looked at, px of the upright picture.</param>
-    public static Outcome<GreyPicture> Read(string path, string name, PictureHeader header, PictureRegion region)
+    public static Outcome<GreyPyramid> Read(string path, string name, PictureHeader header, PictureRegion region)
     {
         Guard.NotNull(header);
         var corners = region.Corners;
         var (left, top) = (Math.Clamp((int)Math.Floor(corners.Min(c => c.X)) - 2, 0, header.Width - 1), Math.Clamp((int)Math.Floor(corners.Min(c => c.Y)) - 2, 0, header.Height - 1));
         var (right, foot) = (Math.Clamp((int)Math.Ceiling(corners.Max(c => c.X)) + 2, left + 1, header.Width), Math.Clamp((int)Math.Ceiling(corners.Max(c => c.Y)) + 2, top + 1, header.Height));
-        return PictureFile.Whole<GreyPicture>(name, header, () =>
+        return PictureFile.Whole<GreyPyramid>(name, header, () =>
         {
             using var stored = PictureFile.Stored(path, header);
             var (x, y, width, height) = PictureTurn.Stored(header.Orientation, stored.Width, stored.Height, left, top, right - left, foot - top);
@@ -29,15 +29,9 @@ public static class GreyPictureFile
             var shrink = Math.Max(1, (int)Math.Ceiling(Math.Max(width, height) / (double)LongSide));
             using var less = shrink == 1 ? cut.Copy() : cut.Shrink(shrink, shrink);
             using var small = PictureFile.SmallUpright(less, header);
-            var (bytes, bands) = (small.WriteToMemory<byte>(), small.Bands);
-            var grey = new float[small.Width * small.Height];
-            for (var i = 0; i < grey.Length; i++)
-            {
-                var at = i * bands;
-                grey[i] = (bands < 3 ? bytes[at] : (0.299f * bytes[at]) + (0.587f * bytes[at + 1]) + (0.114f * bytes[at + 2])) / 255f;
-            }
-
-            return new GreyPicture(grey, small.Width, small.Height, left, top, shrink);
+            var grey = Luma.Of(small.WriteToMemory<byte>(), small.Bands);
+            for (var i = 0; i < grey.Length; i++) grey[i] /= 255;
+            return new GreyPyramid(grey, small.Width, small.Height, left, top, shrink);
         });
     }
 }
