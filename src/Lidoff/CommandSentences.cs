@@ -35,9 +35,42 @@ public static class CommandSentences
     public static string NothingToLookAt => "No picture with a known length is left to look at.";
 
     /// <summary>A line that was read, with how probable it is and what else it may be.</summary>
-    public static string Read(Seeing.Reading.Engine.ReadLine line)
+    public static string Read(string text, IReadOnlyList<Seeing.Reading.Lattices.LineText> readings)
     {
-        var others = line.Reading.Readings.Skip(1).Where(each => each.P >= 0.02 && each.Text.Length > 0).Take(3).Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Text} {ValueText.Percent(each.P)}")).ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"{line.Reading.Text}  {ValueText.Percent(line.Reading.P)}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
+        var others = readings.Skip(1).Where(each => each.P >= 0.02 && each.Text.Length > 0).Take(3).Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Text} {ValueText.Percent(each.P)}")).ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"{text}  {ValueText.Percent(readings[0].P)}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
     }
+
+    /// <summary>Whose mark was read.</summary>
+    public static string ReadOn(string spot, string specimen, int lines) => $"{spot}{(specimen.Length > 0 ? $" of specimen {specimen}" : "")}:{(lines == 0 ? " nothing was read" : "")}";
+
+    /// <summary>A mark that reads as it did.</summary>
+    public static string ReadBefore(string spot) => $"{spot} was read before, by the same networks in the same pictures: it is the same reading, and nothing was stored anew.";
+
+    /// <summary>Marks that are passed over, and why.</summary>
+    public static string MarksLeft(Telling.Dossiers.MarksLeft left)
+    {
+        var passed = new List<string>();
+        if (left.Read > 0) passed.Add(string.Create(CultureInfo.InvariantCulture, $"{left.Read} read by these networks before"));
+        if (left.ByPeople > 0) passed.Add(string.Create(CultureInfo.InvariantCulture, $"{left.ByPeople} read by a person (--marked reads them too)"));
+        return (left.Wanted.Count == 0 ? "No mark is left to read" : "Passed over") + (passed.Count > 0 ? ": " + string.Join(", ", passed) : left.Wanted.Count == 0 ? ": no spot is seen in a picture" : "") + ".";
+    }
+
+    /// <summary>A spot whose mark cannot be read, since no picture shows it.</summary>
+    public static Fault SpotUnseen(string spot) => new(spot, "a spot that was pointed at in a picture", $"No picture of the dossier shows {Seeing.SeeingSentences.Quoted(spot)}: point at it in one, or outline its body.");
+
+    /// <summary>An option that a command does not have.</summary>
+    public static string UnknownOption(string option) => $"There is no option {Seeing.SeeingSentences.Quoted(option)}; a name that begins with a dash is given after --.";
+
+    /// <summary>Options of pictures beside those of a dossier.</summary>
+    public const string ReadPicturesOnly = "--box and --upright are for pictures; --spot and --all read a dossier's marks where its spots lie.";
+
+    /// <summary>Several names where one dossier is meant.</summary>
+    public const string ReadOneDossier = "--spot and --all want one name, that of the dossier.";
+
+    /// <summary>Two ways to say which spots.</summary>
+    public const string ReadSpotOrAll = "Either --spot or --all: which marks are to be read?";
+
+    /// <summary>An option that says nothing by itself.</summary>
+    public const string ReadMarkedWithAll = "--marked goes with --all; a spot named by --spot is read in any case.";
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Lidoff.Commands;
 
 namespace Lidoff;
@@ -54,8 +55,10 @@ public static class LidoffProgram
         }
 
         var parsed = root.Parse(arguments.Count == 0 ? ["--help"] : arguments.ToArray());
-        if (parsed.Errors.Count > 0)
+        var unknown = UnknownOptions(parsed, arguments).ToList();
+        if (parsed.Errors.Count + unknown.Count > 0)
         {
+            foreach (var option in unknown) seat.Talk.Say(CommandSentences.UnknownOption(option));
             foreach (var error in parsed.Errors) seat.Talk.Say(error.Message);
             seat.Talk.Say($"`lidoff {(CommandTable.Find(first) is null ? "" : first + " ")}--help` shows how it is called.");
             return ExitCodes.Usage;
@@ -66,5 +69,13 @@ public static class LidoffProgram
         var code = await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null, Output = help }, stop);
         if (help.ToString().TrimEnd() is { Length: > 0 } words) seat.Talk.Line(words);
         return code;
+    }
+
+    // An argument that takes any name takes a mistyped option too: what begins with a dash is one, unless it stands after "--".
+    private static IEnumerable<string> UnknownOptions(ParseResult parsed, IReadOnlyList<string> arguments)
+    {
+        var names = arguments.SkipWhile(argument => argument != "--").ToHashSet(StringComparer.Ordinal);
+        return parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value)
+            .Where(value => value.TrimStart('-') is { Length: > 0 } word && word.Length < value.Length && char.IsAsciiLetter(word[0]) && !names.Contains(value));
     }
 }

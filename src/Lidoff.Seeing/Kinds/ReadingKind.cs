@@ -36,6 +36,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
     [
         new("spot", "text", true, "what the mark stands on"),
         new("pictures", "texts", true, "content hashes of the pictures it was read in, of one mark"),
+        new("besides", "texts", false, "pictures of it that were looked at as well, in which nothing could be read or another mark stands"),
         new("region", "numbers", true, "what part of the first was looked at: middle x and y, width, height (px), turn clockwise (rad)"),
         new("turn_deg", "number", true, "clockwise turn that makes the mark upright there, 0 to 360"),
         new("lines", "list", true, "lines from the top, each a list of places, each a list of [character, probability], with \"\" for nothing printed there; may be empty"),
@@ -57,6 +58,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         Guard.NotNull(reading);
         json.WriteString("spot", reading.Spot);
         Texts(json, "pictures", reading.Pictures);
+        if (reading.Besides.Count > 0) Texts(json, "besides", reading.Besides);
         json.WriteStartArray("region");
         foreach (var number in new[] { reading.Region.Middle.X, reading.Region.Middle.Y, reading.Region.Width, reading.Region.Height, reading.Region.Turn }) json.WriteNumberValue(number);
         json.WriteEndArray();
@@ -84,6 +86,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         var reader = new PayloadReader(payload);
         var spot = SpotName.Read(reader);
         var pictures = reader.Texts("pictures", 1, MostPictures, LongestName);
+        var besides = reader.Texts("besides", 0, MostPictures, LongestName);
         var region = reader.Numbers("region", 5, 5);
         if (region.Count == 5 && (region[2] <= 0 || region[3] <= 0)) reader.Fail("region", "five numbers with width and height above zero");
         var turn = reader.Number("turn_deg", Turns);
@@ -110,7 +113,10 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
             networks,
             settings,
             program,
-            says));
+            says)
+        {
+            Besides = besides,
+        });
     }
 
     private static List<ValueList<LineText>> Readings(PayloadReader reader, int lines)

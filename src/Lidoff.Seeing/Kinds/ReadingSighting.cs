@@ -36,6 +36,12 @@ public sealed record ReadingSighting(
     string Program,
     ValueList<string> Says)
 {
+    /// <summary>Pictures of it that were looked at as well and are no part of it: nothing could be read in them, or another mark.</summary>
+    public ValueList<string> Besides { get; init; } = [];
+
+    /// <summary>Probability that the likeliest reading of every line is right from end to end, lines taken as independent; 0 where nothing was read.</summary>
+    public double P => Lines.Count == 0 ? 0 : Lines.Aggregate(1.0, (p, line) => p * line.P);
+
     /// <summary>The mark as one would be noted by a person; null where nothing was read.</summary>
     public MarkSighting? Mark => Lines.Count == 0 ? null : new(Spot, [.. Lines.Select(line => line.Line)]);
 

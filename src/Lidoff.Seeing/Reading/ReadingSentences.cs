@@ -15,6 +15,12 @@ public static class ReadingSentences
     /// <summary>Which way up it is was not clear.</summary>
     public const string EitherWayUp = "Which way up this reads is not clear; it was read both ways, and the likelier one is given first.";
 
+    /// <summary>Why a picture was left out of a reading: it shows no line of the others.</summary>
+    public const string OtherMark = "it has no line of text in common with the others";
+
+    /// <summary>Why a picture was left out of a reading: nothing could be read in it.</summary>
+    public const string NothingRead = "nothing could be read there";
+
     /// <summary>Two pictures have no line in common.</summary>
     public static Fault NoCommonLine { get; } = new("pictures", "pictures of one mark", "These pictures have no line of text in common: they do not show one mark, or one of them is not readable. They were not combined.");
 
@@ -65,6 +71,17 @@ public static class ReadingSentences
 
     /// <summary>A mark that does not stand upright in the picture.</summary>
     public static string Turned(double turn) => string.Create(CultureInfo.InvariantCulture, $"It is read after turning the picture by {turn:0.#}° clockwise.");
+
+    /// <summary>A picture that a reading does without, and why.</summary>
+    public static string LeftOut(string picture, string why) => $"{SeeingSentences.Quoted(picture)} was left out: {why}.";
+
+    /// <summary>No body where a spot was pointed at.</summary>
+    public static Fault NoBody(string spot, string picture) => new(
+        picture, "a body where the spot was pointed at", $"No body was found in {SeeingSentences.Quoted(picture)} where {spot} was pointed at. Outline it by three of its corners, draw a box around it, or take a picture from closer up.");
+
+    /// <summary>What was found around a place is a board.</summary>
+    public static Fault BoardNotBody(string spot, string picture) => new(
+        picture, "a body of one part alone", $"What was found in {SeeingSentences.Quoted(picture)} around {spot} holds more than one part: it is a board and no body. Outline {spot} by three of its corners, or draw a box around it.");
 
     // Another library's words: one line of them.
     private static string Plain(string why) => SeeingSentences.Quoted(why.ReplaceLineEndings(" "))[1..^1];

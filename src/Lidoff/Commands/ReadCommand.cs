@@ -1,22 +1,18 @@
 using System.CommandLine;
 using System.Globalization;
 using Lidoff.Numbers.Failing;
-using Lidoff.Seeing.Pictures;
+using Lidoff.Reading;
 using Lidoff.Seeing.Reading;
-using Lidoff.Seeing.Reading.Engine;
 using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Networks;
-using Lidoff.Talking;
 
 namespace Lidoff.Commands;
 
-/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--json]</c>: marks in pictures or crops.</summary>
+/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--json]</c>: marks in pictures or crops; with <c>--spot</c> or <c>--all</c> those of a dossier, stored once.</summary>
 public sealed class ReadCommand : ILidoffCommand
 {
-    private const double WorthTelling = 10;
-
     /// <inheritdoc/>
-    public string Says => "Reads marks in pictures: each line with how probable it is, and place by place what else may stand there.";
+    public string Says => "Reads marks in pictures: each line with how probable it is, and place by place what else may stand there. With --spot or --all it reads the marks of a dossier's spots and stores them; what a person typed counts before them.";
 
     /// <inheritdoc/>
     public string Example => "read chip.jpg --box 120,80,300,200 --json";
@@ -24,65 +20,38 @@ public sealed class ReadCommand : ILidoffCommand
     /// <inheritdoc/>
     public void Build(Command command, Seat seat)
     {
-        var images = new Argument<string[]>("IMAGE") { Description = "Pictures, whole or cut out.", Arity = ArgumentArity.OneOrMore };
+        var names = new Argument<string[]>("IMAGE") { Description = "Pictures, whole or cut out; with --spot or --all the short name of a dossier.", Arity = ArgumentArity.OneOrMore };
         var box = new Option<string?>("--box") { Description = "Part of the picture to read: left, top, width and height in px.", HelpName = "x,y,w,h" };
         var upright = new Option<bool>("--upright") { Description = "The text runs to the right: do not look for a turn." };
-        var json = new Option<bool>("--json") { Description = "One JSON object a picture on standard output." };
-        command.Arguments.Add(images);
-        command.Options.Add(box);
-        command.Options.Add(upright);
-        command.Options.Add(json);
-        command.SetAction((parsed, stop) => Task.FromResult(Run(seat, parsed.GetValue(images)!, parsed.GetValue(box), parsed.GetValue(upright), parsed.GetValue(json), stop)));
-    }
-
-    private static int Run(Seat seat, string[] images, string? box, bool upright, bool json, CancellationToken stop)
-    {
-        var region = box is null ? (Outcome<PictureRegion?>)(PictureRegion?)null : Box(box);
-        if (!region.Ok)
+        var spots = new Option<string[]>("--spot") { Description = "Reads the mark of this spot of a dossier, once more where it was read; may be given several times.", HelpName = "SPOT" };
+        var all = new Option<bool>("--all") { Description = "Reads the marks of all spots of a dossier that neither these networks nor a person have read." };
+        var marked = new Option<bool>("--marked") { Description = "With --all: also marks that a person has read." };
+        var json = new Option<bool>("--json") { Description = "One JSON object a picture or mark on standard output." };
+        command.Arguments.Add(names);
+        foreach (var option in new Option[] { box, upright, spots, all, marked, json }) command.Options.Add(option);
+        // What is wrong with a call is said all at once, with what the parser finds.
+        command.Validators.Add(result =>
         {
-            seat.Talk.SayFaults(region.Faults);
-            return ExitCodes.Usage;
-        }
-
-        using var networks = new OnnxNetworks(OnnxNetworks.FolderOf(seat.ProgramFolder));
-        if (networks.Troubles.Count > 0) return Desk.Refuse(seat, networks.Troubles);
-        var reading = new PictureReading(networks);
-        var refused = 0;
-        foreach (var image in images)
+            var stored = result.GetValue(all) || result.GetValue(spots) is { Length: > 0 };
+            if (result.GetValue(box) is { } text && Box(text) is { Ok: false } fault) result.AddError(fault.Faults[0].Say);
+            if (stored && (result.GetValue(box) is not null || result.GetValue(upright))) result.AddError(CommandSentences.ReadPicturesOnly);
+            if (stored && result.GetResult(names)?.Tokens.Count > 1) result.AddError(CommandSentences.ReadOneDossier);
+            if (result.GetValue(all) && result.GetValue(spots) is { Length: > 0 }) result.AddError(CommandSentences.ReadSpotOrAll);
+            if (result.GetValue(marked) && !result.GetValue(all)) result.AddError(CommandSentences.ReadMarkedWithAll);
+        });
+        command.SetAction((parsed, stop) =>
         {
-            stop.ThrowIfCancellationRequested();
-            var read = PictureFile.Read(seat.PathOf(image), image).Then<ReadMark>(header =>
+            using var networks = new OnnxNetworks(OnnxNetworks.FolderOf(seat.ProgramFolder));
+            var (given, talk) = (parsed.GetValue(names)!, parsed.GetValue(json));
+            var wanted = parsed.GetValue(spots) is { Length: > 0 } chosen ? chosen : null;
+            if (wanted is null && !parsed.GetValue(all)) return Task.FromResult(PicturesRead.Run(seat, given, parsed.GetValue(box) is { } text ? Box(text).Value : null, parsed.GetValue(upright), talk, networks, stop));
+            return Task.FromResult(Desk.Within(seat, parsed, workspace =>
             {
-                foreach (var remark in header.Remarks) seat.Talk.Say(remark);
-                return reading.Read(seat.PathOf(image), image, header, region.Value, upright);
-            });
-            if (!read.TryValue(out var mark))
-            {
-                refused++;
-                if (json) seat.Talk.JsonFault(image, read.Faults);
-                seat.Talk.SayFaults(read.Faults);
-                continue;
-            }
-
-            foreach (var says in mark.Says) seat.Talk.Say($"{image}: {says}");
-            if (json) seat.Talk.Json(writer => Write(writer, image, mark));
-            else Show(seat, mark);
-        }
-
-        return refused == 0 ? ExitCodes.Done : refused == images.Length ? ExitCodes.Refused : ExitCodes.Look;
-    }
-
-    private static void Show(Seat seat, ReadMark mark)
-    {
-        foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line));
-        // A few degrees are how a picture is taken; more is how the part lies.
-        if (mark.Lines.Count > 0 && Math.Abs(Math.IEEERemainder(mark.TurnDeg, 360)) > WorthTelling) seat.Talk.Line("  " + ReadingSentences.Turned(mark.TurnDeg));
-    }
-
-    private static void Write(System.Text.Json.Utf8JsonWriter writer, string image, ReadMark mark)
-    {
-        writer.WriteString("image", image);
-        ReadWriter.Write(writer, mark);
+                var opened = Desk.Dossier(seat, workspace, given[0]);
+                if (!opened.TryValue(out var open)) return Desk.Refuse(seat, opened.Faults);
+                return networks.Troubles.Count > 0 ? Desk.Refuse(seat, networks.Troubles) : new SpotsRead(seat, open, networks, talk).Run(wanted, parsed.GetValue(marked), stop);
+            }));
+        });
     }
 
     private static Outcome<PictureRegion?> Box(string text)

@@ -30,6 +30,15 @@ public sealed class ReadingKindTests
     }
 
     [Fact]
+    public void Pictures_that_are_no_part_of_it_are_named_and_all_of_it_is_right_by_the_product_of_its_lines()
+    {
+        var read = KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"besides":["dd","ee"],"lines":[[[["N",1]]],[[["8",1]]]],"readings":[[["N",0.9]],[["8",0.5],["B",0.5]]],""" + Rest + "}");
+        Assert.Equal(["dd", "ee"], read.Besides);
+        Assert.Equal(0.45, read.P, 12);
+        Assert.Equal("\"besides\" should be 0 to 8 texts.", Assert.Single(KindLines.Say(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"besides":["1","2","3","4","5","6","7","8","9"],"lines":[],"readings":[],""" + Rest + "}"))[..33]);
+    }
+
+    [Fact]
     public void Nothing_read_is_a_reading_too() =>
         Assert.Null(KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],""" + Rest + "}").Mark);
 

@@ -116,14 +116,46 @@ public sealed class ReadCommandTests : IDisposable
     [InlineData("10,10,20,20", ExitCodes.Refused, "chip.png: 20 × 20 px are too few to read a mark in; a character needs about 12 px of height. Take the picture closer, or a larger box.")]
     [InlineData("400,10,5,5", ExitCodes.Refused, "chip.png: the box lies outside of the picture, which is 384 × 160 px.")]
     [InlineData("400,10,50,50", ExitCodes.Refused, "chip.png: the box lies outside of the picture, which is 384 × 160 px.")]
-    [InlineData("10,10,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,50” is none.")]
-    [InlineData("10,10,0,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,0,50” is none.")]
-    [InlineData("NaN,10,5,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “NaN,10,5,50” is none.")]
     public async Task A_box_that_will_not_do_is_told(string box, int expected, string say)
     {
         Paint("chip.png", 384, 160, 90, 60, 3);
         var (code, talk) = await Run("read", "chip.png", "--box", box);
         Assert.Equal((expected, say), (code, Assert.Single(talk.Said)));
+    }
+
+    [Theory]
+    [InlineData("10,10,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,50” is none.")]
+    [InlineData("10,10,0,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “10,10,0,50” is none.")]
+    [InlineData("NaN,10,5,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “NaN,10,5,50” is none.")]
+    public async Task A_box_that_is_none_is_a_wrong_call(string box, int expected, string say)
+    {
+        Paint("chip.png", 384, 160, 90, 60, 3);
+        var (code, talk) = await Run("read", "chip.png", "--box", box);
+        Assert.Equal((expected, say), (code, talk.Said[0]));
+        Assert.Equal(["`lidoff read --help` shows how it is called."], talk.Said.Skip(1));
+    }
+
+    [Fact]
+    public async Task Everything_that_is_wrong_with_a_call_is_said_at_once_and_no_option_is_taken_for_a_name()
+    {
+        var (code, talk) = await Run("read", "chip.png", "--bax", "--box", "1,2", "--upright", "--spot", "U1", "--all", "--jsn");
+        Assert.Equal(ExitCodes.Usage, code);
+        Assert.Equal(
+            [
+                "There is no option “--bax”; a name that begins with a dash is given after --.",
+                "There is no option “--jsn”; a name that begins with a dash is given after --.",
+                "--box wants x,y,w,h in px, such as 120,80,300,200; “1,2” is none.",
+                "--box and --upright are for pictures; --spot and --all read a dossier's marks where its spots lie.",
+                "--spot and --all want one name, that of the dossier.",
+                "Either --spot or --all: which marks are to be read?",
+                "`lidoff read --help` shows how it is called.",
+            ],
+            talk.Said);
+        Assert.Equal("--marked goes with --all; a spot named by --spot is read in any case.", (await Run("read", "d", "--spot", "U1", "--marked")).Talk.Said[0]);
+        // After "--" any name is a name.
+        Assert.Equal("There is no picture at “--bax”.", Assert.Single((await Run("read", "--", "--bax")).Talk.Said));
+        // So it is with every command.
+        Assert.Equal((ExitCodes.Usage, "There is no option “--jason”; a name that begins with a dash is given after --."), (await Run("look", "d", "--jason")) is var (looked, said) ? (looked, said.Said[0]) : default);
     }
 
     [Fact]

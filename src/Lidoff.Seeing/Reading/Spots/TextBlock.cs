@@ -1,0 +1,44 @@
+using Lidoff.Evidence.Pictures;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Finding;
+
+namespace Lidoff.Seeing.Reading.Spots;
+
+/// <summary>Tells the lines of one mark, which stand together, from those strewn over a board.</summary>
+internal static class TextBlock
+{
+    // In heights of a line: lines of a mark stand closer than that, and a click on the body falls that near to them. Choices of ours.
+    private const double Apart = 2.5;
+    private const double Beside = 3;
+
+    // A mark on a body that fills the picture takes up that much of its longer side at least. A choice of ours.
+    private const double LeastShare = 0.25;
+
+    /// <summary>True where the lines hang together, lie around a place, and take up a fair part of the picture.</summary>
+    public static bool IsOne(IReadOnlyList<PictureRegion> lines, PicturePoint at, PictureRegion whole)
+    {
+        Guard.That(lines.Count > 0, "one line at least");
+        var height = lines.Select(line => line.Height).Order().ElementAt(lines.Count / 2);
+        var reached = new HashSet<int> { 0 };
+        for (var before = 0; before < reached.Count;)
+        {
+            before = reached.Count;
+            reached.UnionWith(Enumerable.Range(0, lines.Count).Where(i => reached.Any(j => Gap(lines[i], lines[j]) <= Apart * height)).ToList());
+        }
+
+        var corners = lines.SelectMany(line => line.Corners).ToList();
+        var (left, right, top, foot) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
+        var near = Beside * height;
+        return reached.Count == lines.Count && at.X >= left - near && at.X <= right + near && at.Y >= top - near && at.Y <= foot + near
+            && Math.Max(right - left, foot - top) >= LeastShare * Math.Max(whole.Width, whole.Height);
+    }
+
+    // Px between the upright boxes around two lines.
+    private static double Gap(PictureRegion a, PictureRegion b)
+    {
+        var (p, q) = (a.Corners, b.Corners);
+        var x = Math.Max(0, Math.Max(p.Min(c => c.X) - q.Max(c => c.X), q.Min(c => c.X) - p.Max(c => c.X)));
+        var y = Math.Max(0, Math.Max(p.Min(c => c.Y) - q.Max(c => c.Y), q.Min(c => c.Y) - p.Max(c => c.Y)));
+        return Math.Max(x, y);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Text.Json;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Pictures;
+using Lidoff.Seeing.Reading;
+using Lidoff.Seeing.Reading.Engine;
+using Lidoff.Seeing.Reading.Finding;
+using Lidoff.Seeing.Reading.Networks;
+using Lidoff.Talking;
+
+namespace Lidoff.Reading;
+
+/// <summary>Reads picture files for <c>lidoff read</c>; nothing is stored.</summary>
+internal static class PicturesRead
+{
+    private const double WorthTelling = 10;
+
+    public static int Run(Seat seat, string[] images, PictureRegion? region, bool upright, bool json, IReadingNetworks networks, CancellationToken stop)
+    {
+        if (networks.Troubles.Count > 0) return Desk.Refuse(seat, networks.Troubles);
+        var reading = new PictureReading(networks);
+        var refused = 0;
+        foreach (var image in images)
+        {
+            stop.ThrowIfCancellationRequested();
+            var read = PictureFile.Read(seat.PathOf(image), image).Then<ReadMark>(header =>
+            {
+                foreach (var remark in header.Remarks) seat.Talk.Say(remark);
+                return reading.Read(seat.PathOf(image), image, header, region, upright);
+            });
+            if (!read.TryValue(out var mark))
+            {
+                refused++;
+                if (json) seat.Talk.JsonFault(image, read.Faults);
+                seat.Talk.SayFaults(read.Faults);
+                continue;
+            }
+
+            foreach (var says in mark.Says) seat.Talk.Say($"{image}: {says}");
+            if (json) seat.Talk.Json(writer => Write(writer, image, mark));
+            else Show(seat, mark);
+        }
+
+        return refused == 0 ? ExitCodes.Done : refused == images.Length ? ExitCodes.Refused : ExitCodes.Look;
+    }
+
+    private static void Show(Seat seat, ReadMark mark)
+    {
+        foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line.Reading.Text, line.Reading.Readings));
+        // A few degrees are how a picture is taken; more is how the part lies.
+        if (mark.Lines.Count > 0 && Math.Abs(Math.IEEERemainder(mark.TurnDeg, 360)) > WorthTelling) seat.Talk.Line("  " + ReadingSentences.Turned(mark.TurnDeg));
+    }
+
+    private static void Write(Utf8JsonWriter writer, string image, ReadMark mark)
+    {
+        writer.WriteString("image", image);
+        ReadWriter.Write(writer, mark);
+    }
+}

@@ -1,0 +1,90 @@
+using System.Text.Json;
+using Lidoff.Evidence.Entries;
+using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Reading.Networks;
+using Lidoff.Seeing.Reading.Spots;
+using Lidoff.Talking;
+using Lidoff.Telling.Dossiers;
+
+namespace Lidoff.Reading;
+
+/// <summary>Reads marks of a dossier's spots for <c>lidoff read</c>; each is stored as it is read.</summary>
+internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks networks, bool json)
+{
+    private readonly SpotReader reader = new(networks);
+
+    /// <summary>Reads the spots named, or with null all that are left.</summary>
+    public int Run(string[]? spots, bool withMarked, CancellationToken stop)
+    {
+        var (read, refused) = (0, 0);
+        void Refuse(string name, IReadOnlyList<Fault> faults)
+        {
+            refused++;
+            if (json) seat.Talk.JsonFault(name, faults);
+            seat.Talk.SayFaults(faults);
+        }
+
+        var wanted = new List<SpotToRead>();
+        if (spots is null)
+        {
+            var left = SpotsToRead.Left(open, networks.Hashes, withMarked);
+            wanted.AddRange(left.Wanted);
+            if (left.Wanted.Count == 0 || left.ByPeople > 0) seat.Talk.Say(CommandSentences.MarksLeft(left));
+        }
+        else
+        {
+            foreach (var spot in spots.Distinct(StringComparer.Ordinal))
+            {
+                var marks = SpotsToRead.Of(open, spot);
+                wanted.AddRange(marks);
+                if (marks.Count == 0) Refuse(spot, [CommandSentences.SpotUnseen(spot)]);
+            }
+        }
+
+        foreach (var mark in wanted)
+        {
+            stop.ThrowIfCancellationRequested();
+            var stored = reader.Weigh(mark.Spot, mark.Pictures, [.. mark.Pictures.Select(picture => reader.Scan(mark.Spot, picture))], mark.Faults, OpenDossier.Program).Then<(EntryId, ReadingSighting)>(reading => Store(mark, reading));
+            if (stored.TryValue(out var pair)) Tell(mark, pair.Item1, pair.Item2);
+            else Refuse(mark.Spot, stored.Faults);
+            read += stored.Ok ? 1 : 0;
+        }
+
+        return refused == 0 ? ExitCodes.Done : read == 0 ? ExitCodes.Refused : ExitCodes.Look;
+    }
+
+    private Outcome<(EntryId, ReadingSighting)> Store(SpotToRead mark, ReadingSighting reading)
+    {
+        var view = open.Session.View;
+        if (StoredReadings.Same(view, mark.Specimen, reading) is { } same)
+        {
+            seat.Talk.Say(CommandSentences.ReadBefore(mark.Spot));
+            return (same.Id, same.Value);
+        }
+
+        var batch = new NoteReader(Desk.Kinds, prefix => open.Workspace.Store.Find(view.Dossier, prefix)).Read(view.Dossier, StoredReadings.Lines(view, mark.Specimen, reading));
+        return open.Append(batch.Drafts).Then(stored => (stored[0].Id, reading));
+    }
+
+    private void Tell(SpotToRead mark, EntryId id, ReadingSighting reading)
+    {
+        foreach (var says in reading.Says) seat.Talk.Say($"{mark.Spot}: {says}");
+        if (json)
+        {
+            seat.Talk.Json(writer => Write(writer, mark.Specimen, id, reading));
+            return;
+        }
+
+        seat.Talk.Line(CommandSentences.ReadOn(mark.Spot, mark.Specimen, reading.Lines.Count));
+        foreach (var line in reading.Lines) seat.Talk.Line("  " + CommandSentences.Read(line.Line.Text, line.Readings));
+    }
+
+    private static void Write(Utf8JsonWriter writer, string specimen, EntryId id, ReadingSighting reading)
+    {
+        writer.WriteString("id", id.Hex);
+        writer.WriteString("kind", ReadingKind.Word);
+        if (specimen.Length > 0) writer.WriteString("specimen", specimen);
+        ReadingKind.WriteKeys(writer, reading);
+    }
+}
