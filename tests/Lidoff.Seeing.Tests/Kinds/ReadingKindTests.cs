@@ -35,7 +35,7 @@ public sealed class ReadingKindTests
         var read = KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"besides":["dd","ee"],"lines":[[[["N",1]]],[[["8",1]]]],"readings":[[["N",0.9]],[["8",0.5],["B",0.5]]],""" + Rest + "}");
         Assert.Equal(["dd", "ee"], read.Besides);
         Assert.Equal(0.45, read.P, 12);
-        Assert.Equal("\"besides\" should be 0 to 8 texts.", Assert.Single(KindLines.Say(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"besides":["1","2","3","4","5","6","7","8","9"],"lines":[],"readings":[],""" + Rest + "}"))[..33]);
+        Assert.StartsWith("\"besides\" should be a list of 0 to 8 texts", Assert.Single(KindLines.Say(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"besides":["1","2","3","4","5","6","7","8","9"],"lines":[],"readings":[],""" + Rest + "}")), StringComparison.Ordinal);
     }
 
     [Fact]
