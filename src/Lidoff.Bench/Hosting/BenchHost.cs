@@ -63,6 +63,7 @@ public static class BenchHost
         app.MapStaticAssets(Path.Combine(options.ContentRoot, options.Program + ".staticwebassets.endpoints.json"));
         app.MapFiles();
         app.MapTiles();
+        app.MapCrops();
         app.MapLabelled();
         app.MapFlat();
         app.MapDiagrams();
@@ -141,6 +142,8 @@ public static class BenchHost
         services.AddSingleton(provider => new LookDesk(options.Data, provider.GetRequiredService<Acts>(), provider.GetRequiredService<PictureSeats>(), provider.GetRequiredService<HeadsWatch>().Poke, options.Log));
         services.AddSingleton(provider => new LayDesk(
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.PathOf));
+        services.AddSingleton(provider => new ReadDesk(
+            options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.Networks));
         services.AddSingleton<Presenter>();
         services.AddSingleton(_ => options.Seats ?? new PictureSeats());
         services.AddSingleton<PictureWorths>();

@@ -1,6 +1,7 @@
 using Lidoff.Bench.Data;
 using Lidoff.Bench.Working;
 using Lidoff.Evidence.Working;
+using Lidoff.Seeing.Reading.Networks;
 
 namespace Lidoff.Bench.Hosting;
 
@@ -30,6 +31,9 @@ public sealed record BenchOptions
 
     /// <summary>Where a stored file lies on the disk, by its hash; null for one that is not stored. Default: none is, and pictures of pictures cannot be made.</summary>
     public Func<string, string?> PathOf { get; init; } = _ => null;
+
+    /// <summary>The networks that read marks, looked for when the first is read and again after a trouble. Default: those beside the program.</summary>
+    public Func<IReadingNetworks> Networks { get; init; } = () => new OnnxNetworks(OnnxNetworks.FolderOf(AppContext.BaseDirectory));
 
     /// <summary>Where long work is listed and can be stopped. Default: a desk of its own.</summary>
     public JobDesk? Jobs { get; init; }

@@ -57,4 +57,7 @@ public static class PictureSentences
     public static string NotWritten(string why) => "The picture's tiles could not be written: " + why;
 
     private static string Quoted(string name) => SeeingSentences.Quoted(name);
+
+    /// <summary>A region that does not overlap the picture.</summary>
+    public static string CropOutside(string name) => $"{SeeingSentences.Quoted(name)} shows nothing there: the place lies outside of the picture.";
 }

@@ -52,7 +52,7 @@ public sealed class PartsSection : IReportSection
         [
             [new TextRun(spot)],
             [new TextRun(role)],
-            mark is null ? [new TextRun("not read")] : [new MarkRun(mark), .. ByMachine(answer.Evidence.Machine), .. answer.Evidence.Elsewhere.Select(other => new TextRun($"; specimen {other.Specimen} reads {other.Mark}"))],
+            mark is null ? [new TextRun("not read")] : [new MarkRun(mark), .. ByMachine(answer.Evidence.Machine), .. answer.Evidence.Elsewhere.Select(other => new TextRun($"; specimen {other.Specimen} reads {other.Told}"))],
             [answer.Asked ? context.Value("part:" + spot) : new TextRun("not looked at")],
             [new TextRun(Rivals(answer))],
             [new TextRun(!answer.Asked || (answer.Level == NameLevel.Part && answer.P > 0.95) ? "" : answer.Local.Next.Count > 0 ? answer.Local.Next[0].Measure : "")],
@@ -63,8 +63,8 @@ public sealed class PartsSection : IReportSection
     private static IEnumerable<Inline> ByMachine(MachineReading? machine)
     {
         if (machine is null) yield break;
-        if (machine.Counts) yield return new TextRun(", read by the machine");
-        else yield return new TextRun($"; the machine read {machine.Mark}");
+        if (machine.Counts) yield return new TextRun($", {WeighingSentences.ReadByMachine}, {ReportContext.Percent(machine.P)}");
+        else yield return new TextRun($"; the machine read {machine.Mark}, {ReportContext.Percent(machine.P)}");
     }
 
     private static string Rivals(IdentityAnswer answer)

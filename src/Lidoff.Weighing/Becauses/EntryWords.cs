@@ -32,7 +32,7 @@ public static class EntryWords
         ClickedShape shape => $"{shape.What} of {shape.Spot} ({ClickedShapeKind.Shapes.First(each => each.Shape == shape.Shape).Word}) by {shape.Points.Count} places {(shape.EndsBy.Length > 0 ? $"of an edge that {shape.EndsBy} found near {shape.Clicked.Count} clicked ones" : "clicked")} in {Named(shape.Picture, model)}, the first at {Point(shape.Points[0])} px.",
         LandmarkSighting landmark => $"landmark {landmark.Landmark}{(landmark.FoundBy.Length > 0 ? ", found by a machine and taken over," : "")}{(landmark.At is { } at ? $" in {Named(landmark.Picture, model)} at {Point(at)} px" : "")}{(landmark is { XMm: { } x, YMm: { } y } ? Text($", known to lie at ({x:0.######}, {y:0.######}){Doubt(landmark.UMm)} mm") : "")}.",
         MarkSighting mark => $"mark on {mark.Spot}: {mark.Written}.",
-        ReadingSighting { Mark: { } read } reading => $"a machine read the mark on {reading.Spot} in {string.Join(" and ", reading.Pictures.Select(picture => Named(picture, model)))}: {read.Written}.",
+        ReadingSighting { Mark: { } read } reading => $"a machine read the mark on {reading.Spot} in {string.Join(" and ", reading.Pictures.Select(picture => Named(picture, model)))}: {read.Written} (all of it right with {ValueText.Percent(reading.P)}).",
         ReadingSighting reading => $"a machine read nothing on {reading.Spot} in {string.Join(" and ", reading.Pictures.Select(picture => Named(picture, model)))}.",
         BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm{(body.UMm > 0 ? ", each" + Doubt(body.UMm) : "")}."),
         PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######}{Doubt(pitch.UMm)} mm."),

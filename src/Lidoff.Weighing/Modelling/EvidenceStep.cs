@@ -36,7 +36,8 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
         var told = new List<ToldEvidence>();
         var evidence = new NameEvidence();
         var all = tables.Marks.About(key, reads);
-        var machine = Machine(tables.Readings.About(key, reads));
+        var made = tables.Readings.About(key, reads);
+        var machine = Machine(made);
         var counting = Counting(key, all.Count > 0 ? all : machine, reads);
         var (marks, readings) = (counting.Of(all), counting.Of(machine));
         // What a person read stands for the mark; the machine's reading of the same print is no second line of evidence.
@@ -112,8 +113,8 @@ public sealed class EvidenceStep(DossierTables tables, LengthStep lengths, Shape
         var elsewhere = all.Concat(machine.Where(each => !byPeople.Contains(each.Specimen))).Where(each => !counting.Counts(each.Specimen)).GroupBy(each => each.Specimen, StringComparer.Ordinal)
             .Select(group => group.Last()).Where(each => each.Value.Written != says).OrderBy(each => each.Specimen, StringComparer.Ordinal);
         return new(
-            key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id))],
-            readings.Count > 0 ? new(readings[^1].Value.Written, readings[^1].Id, marks.Count == 0) : null);
+            key, evidence, [.. told], counting.Lead, [.. elsewhere.Select(each => new OtherSpecimen(each.Specimen, each.Value.Written, each.Id, machine.Contains(each)))],
+            readings.Count > 0 ? new(readings[^1].Value.Written, readings[^1].Id, made.First(each => each.Id == readings[^1].Id).Value.P, marks.Count == 0) : null);
     }
 
     /// <summary>Machine readings in which something was read, as the marks they are.</summary>

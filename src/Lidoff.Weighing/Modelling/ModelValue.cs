@@ -37,6 +37,9 @@ public sealed record ModelValue(
     string Source,
     string? Missing)
 {
+    /// <summary>Whose word it is where that is no person's, in a few words ("read by the machine"); empty otherwise.</summary>
+    public string By { get; init; } = "";
+
     /// <summary>A reference that leads nowhere, with the sentence that says why.</summary>
     public static ModelValue Lost(string reference, string why) => Lost(reference, reference, why);
 

@@ -28,7 +28,7 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, ShapeSte
 
     /// <inheritdoc/>
     public override bool Same(ModelValue before, ModelValue after) =>
-        before.Name == after.Name && Nullable.Equals(before.Probability, after.Probability) && before.Grade == after.Grade
+        before.Name == after.Name && before.By == after.By && Nullable.Equals(before.Probability, after.Probability) && before.Grade == after.Grade
         && before.Number?.Value == after.Number?.Value && before.Number?.U == after.Number?.U && before.Low.Equals(after.Low) && before.High.Equals(after.High)
         && before.RestsOn.Equals(after.RestsOn) && before.Because.Equals(after.Because) && before.Missing == after.Missing;
 
@@ -151,6 +151,12 @@ public sealed class ValueStep(DossierTables tables, LengthStep lengths, ShapeSte
     private ModelValue Mark(string key, string spot, IReads reads)
     {
         var marks = tables.Marks.About(spot, reads);
+        // What a machine read stands where no person has, told as such.
+        if (marks.Count == 0 && tables.Readings.About(spot, reads).LastOrDefault(each => each.Value.Mark is not null) is { } read)
+        {
+            return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, read.Value.Mark!.Written, read.Value.P, Grade.E2, [read.Id], [WeighingSentences.ByMachine(read.Value.P)], "", null) { By = WeighingSentences.ReadByMachine };
+        }
+
         if (marks.Count == 0) return ModelValue.Lost(key, $"mark on {spot}", WeighingSentences.Nothing("mark", spot));
         return new(key, $"mark on {spot}", null, double.NaN, double.NaN, Units.One, marks[^1].Value.Written, null, Grade.E2, [marks[^1].Id], [], "", null);
     }

@@ -7,13 +7,13 @@ namespace Lidoff.Weighing.Modelling;
 /// <summary>How a value of the model reads in a sentence; board, drawer, claims and report all write it so.</summary>
 public static class ValueText
 {
-    /// <summary>Value ± standard uncertainty with its unit, or the name with its odds, or "(unknown)".</summary>
+    /// <summary>Value ± standard uncertainty with its unit, or the name with its odds and whose word it is, or "(unknown)".</summary>
     public static string Print(ModelValue value)
     {
         Guard.NotNull(value);
         if (value.Missing is not null) return "(unknown)";
         if (value.Number is { } number) return SpokenQuantity.Of(number.Value, number.U, value.Unit);
-        return value.Probability is { } p ? $"{value.Name} ({Percent(p)})" : value.Name ?? "";
+        return value.Probability is { } p ? $"{value.Name} ({(value.By.Length > 0 ? value.By + ", " : "")}{Percent(p)})" : value.Name ?? "";
     }
 
     /// <summary>A probability for people: never 0 % nor 100 %, which nobody knows.</summary>

@@ -20,9 +20,15 @@ public static class WeighingSentences
     /// <summary>A spot of which only its role or nothing at all is known.</summary>
     public static string NothingToName(string spot) => $"Nothing was seen yet that could name the part at {spot}: no mark, size, pins, address or register.";
 
+    /// <summary>Whose word a mark is that no person read.</summary>
+    public const string ReadByMachine = "read by the machine";
+
+    /// <summary>How sure a machine is of all it read.</summary>
+    public static string ByMachine(double p) => $"No person has read this mark: the machine did, and by its own reckoning all of it is right with {ValueText.Percent(p)}.";
+
     /// <summary>Another specimen's mark reads otherwise.</summary>
     public static string Elsewhere(string spot, string specimen, OtherSpecimen other) =>
-        $"Specimen {other.Specimen} reads {other.Mark} there. That does not count for {specimen}: nobody said that the two are alike at {spot}.";
+        $"Specimen {other.Specimen} reads {other.Told} there. That does not count for {specimen}: nobody said that the two are alike at {spot}.";
 
     /// <summary>A picture reference that fits no file of the dossier.</summary>
     public static string NoPicture(string picture) => $"No picture of this dossier is called '{picture}'; give its file name, its entry or the start of its hash.";

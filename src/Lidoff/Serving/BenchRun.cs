@@ -6,6 +6,7 @@ using Lidoff.Bench.Working;
 using Lidoff.Evidence.Store;
 using Lidoff.Evidence.Working;
 using Lidoff.Seeing.Pictures;
+using Lidoff.Seeing.Reading.Networks;
 
 namespace Lidoff.Serving;
 
@@ -48,6 +49,7 @@ public static class BenchRun
             Seats = seats,
             PathOf = sha256 => workspace.Files.Has(sha256) ? workspace.Files.PathOf(sha256) : null,
             Recordings = recordings,
+            Networks = () => new OnnxNetworks(OnnxNetworks.FolderOf(seat.ProgramFolder)),
             Jobs = jobs,
             Unguessable = RandomNumberGenerator.Fill,
             Program = "lidoff",

@@ -5,6 +5,7 @@ using Lidoff.Bench.Hosting;
 using Lidoff.Bench.Rooms.Name;
 using Lidoff.Bench.Tests.Looking;
 using Lidoff.Bench.Working;
+using Lidoff.Evidence.Working;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Lidoff.Bench.Tests.Components;
@@ -30,6 +31,9 @@ public sealed class LivePageTests : BunitContext
         Services.AddSingleton(watch);
         Services.AddSingleton(new Hand(bench, new(), watch));
         Services.AddSingleton(new Selection());
+        var jobs = new JobDesk(TimeProvider.System);
+        Services.AddSingleton(jobs);
+        Services.AddSingleton(new ReadDesk(bench, jobs, new(), watch, new(), options.Networks));
         SetRendererInfo(new("Server", isInteractive: true));
         JSInterop.Mode = JSRuntimeMode.Loose;
     }

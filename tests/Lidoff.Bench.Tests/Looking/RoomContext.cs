@@ -5,6 +5,7 @@ using Lidoff.Bench.Working;
 using Lidoff.Evidence.Working;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Composing;
+using Lidoff.Seeing.Reading.Networks;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Lidoff.Bench.Tests.Looking;
@@ -31,6 +32,8 @@ public abstract class RoomContext : BunitContext
             Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null, (order, report) => Make(order, report)));
         Services.AddSingleton(provider => new LayDesk(
             Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, provider.GetRequiredService<PictureSeats>(), sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null));
+        Services.AddSingleton(provider => new ReadDesk(
+            Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, provider.GetRequiredService<PictureSeats>(), () => Networks()));
         Services.AddSingleton<ReportShelf>();
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));
@@ -42,6 +45,9 @@ public abstract class RoomContext : BunitContext
 
     /// <summary>What making a picture of pictures comes to here; a test says so.</summary>
     protected Func<ComposeOrder, IJobReport, Outcome<Composition>> Make { get; set; } = (_, _) => throw new InvalidOperationException("nothing is made in this test");
+
+    /// <summary>The networks that read marks here. Default: those that come with the program.</summary>
+    protected Func<IReadingNetworks> Networks { get; set; } = () => new OnnxNetworks(OnnxNetworks.FolderOf(AppContext.BaseDirectory));
 
     /// <summary>The window's hand.</summary>
     public Hand Hand => Services.GetRequiredService<Hand>();

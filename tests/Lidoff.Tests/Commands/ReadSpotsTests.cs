@@ -41,6 +41,29 @@ public sealed class ReadSpotsTests : IDisposable
     }
 
     [Fact]
+    public async Task The_report_tells_whose_reading_it_is_and_how_sure()
+    {
+        await Begin();
+        await Note("""{"kind":"spot","spot":"U1","picture":"board.png","box":[430,360,300,120]}""", """{"kind":"claim","claim":"C1","text":"It says {mark:U1}.","why":false}""");
+        await Run("read", "d", "--all");
+        async Task<string> Told()
+        {
+            // With the facts about parts, which lie beside the program.
+            var talk = new RecordedTalk();
+            await LidoffProgram.Run(["tell", "d", "--to", folder["out"], "--as", "md", "--workspace", folder["w"]], Seats.Of(talk, folder.Path), TestContext.Current.CancellationToken);
+            return File.ReadAllText(Directory.EnumerateFiles(folder["out"], "*.md").Single());
+        }
+
+        var told = await Told();
+        Assert.Contains(", read by the machine, over 99 %", told, StringComparison.Ordinal);
+        Assert.Contains("It says **AA \\(read by the machine, over 99 %\\)**", told, StringComparison.Ordinal);
+        await Note("""{"kind":"mark","spot":"U1","lines":["A4"]}""");
+        told = await Told();
+        Assert.Contains("; the machine read AA, over 99 %", told, StringComparison.Ordinal);
+        Assert.Contains("It says **A4**", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_reading_of_more_pictures_takes_the_place_of_the_one_before()
     {
         await Begin();

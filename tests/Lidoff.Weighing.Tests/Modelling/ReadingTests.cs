@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lidoff.Naming.Ranking;
+using Lidoff.Weighing.Modelling;
 
 namespace Lidoff.Weighing.Tests.Modelling;
 
@@ -22,7 +23,7 @@ public sealed class ReadingTests
         bench.Note(Reading("U1", Read("ZX52832")));
         var sure = bench.Model.Identity("U1");
         Assert.Equal((NameLevel.Part, "ZX52832"), (sure.Level, sure.Says));
-        Assert.Equal(("ZX52832", true), (sure.Evidence.Machine!.Mark, sure.Evidence.Machine.Counts));
+        Assert.Equal(("ZX52832", true, 0.5), (sure.Evidence.Machine!.Mark, sure.Evidence.Machine.Counts, sure.Evidence.Machine.P));
         Assert.Equal("mark", sure.Evidence.Told[0].Evidence);
         bench.Note(Reading("U2", [.. Read("ZX528"), """[["3",0.5],["1",0.45]]""", """[["2",0.5],["0",0.45]]"""]));
         double P(string part) => bench.Model.Identity("U2").Local.Candidates.Single(each => each.Part.Name == part).P;
@@ -60,9 +61,24 @@ public sealed class ReadingTests
         var named = bench.Model.Identity("U1");
         Assert.Equal(("ZX52832", "A"), (named.Says, named.Evidence.Specimen));
         Assert.Equal(("B", "QB24075"), (named.Evidence.Elsewhere[0].Specimen, named.Evidence.Elsewhere[0].Mark));
+        Assert.Equal("QB24075 (read by the machine)", named.Evidence.Elsewhere[0].Told);
         Assert.Null(named.Evidence.Machine);
         bench.Note(Reading("U2").Replace("\"lines\":[[]],\"readings\":[[[\"read\",0.5]]]", "\"lines\":[],\"readings\":[]", StringComparison.Ordinal));
         Assert.Empty(bench.Model.Identity("U2").Evidence.Told);
+    }
+
+    [Fact]
+    public void A_sentence_on_a_mark_says_that_a_machine_read_it_and_how_sure_it_is()
+    {
+        using var bench = new Bench();
+        Assert.NotNull(bench.Model.Value("mark:U1").Missing);
+        var reading = bench.Note(Reading("U1", Read("ZX52832")))[0];
+        var value = bench.Model.Value("mark:U1");
+        Assert.Equal("ZX52832 (read by the machine, 50 %)", ValueText.Print(value));
+        Assert.Equal([reading.Id], value.RestsOn);
+        Assert.Equal("No person has read this mark: the machine did, and by its own reckoning all of it is right with 50 %.", Assert.Single(value.Because));
+        bench.Note("""{"kind":"mark","spot":"U1","lines":["ZX52832"]}""");
+        Assert.Equal("ZX52832", ValueText.Print(bench.Model.Value("mark:U1")));
     }
 
     [Fact]

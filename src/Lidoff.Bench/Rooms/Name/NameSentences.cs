@@ -1,3 +1,5 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Bench.Working;
 using Lidoff.Naming.Kinds;
 using Lidoff.Weighing.Modelling;
 
@@ -7,7 +9,7 @@ namespace Lidoff.Bench.Rooms.Name;
 public static class NameSentences
 {
     /// <summary>What a mark on a passive says, read by a rule of the trade.</summary>
-    public static string ValueCode(string code) => $"“{Showing.Shown.Briefly(code)}” as a value code";
+    public static string ValueCode(string code) => $"“{Shown.Briefly(code)}” as a value code";
 
     /// <summary>No spot yet.</summary>
     public const string NoSpots = "No spot yet. Point at something in a picture of the room See, and it stands here.";
@@ -31,8 +33,8 @@ public static class NameSentences
     public static IEnumerable<string> ByMachine(MachineReading? machine) => machine switch
     {
         null => [],
-        { Counts: true } => ["read by the machine"],
-        _ => [$"the machine read {machine.Mark}"],
+        { Counts: true } => [$"{WeighingSentences.ReadByMachine}, {ValueText.Percent(machine.P)}"],
+        _ => [$"the machine read {machine.Mark}, {ValueText.Percent(machine.P)}"],
     };
 
     /// <summary>Under the field that joins specimens.</summary>
@@ -76,4 +78,18 @@ public static class NameSentences
         Naming.Kinds.Verdict.Reject => $"{spot} is not {part}",
         _ => $"{spot} is in no list",
     };
+
+    /// <summary>What became of all marks that were to be read.</summary>
+    public static string ReadAll(ReadTally tally)
+    {
+        var said = new List<string>();
+        if (tally.Read > 0) said.Add(Count.Of(tally.Read, "mark") + " read" + (tally.Empty > 0 ? $", on {tally.Empty} of them nothing" : ""));
+        if (tally.Same > 0) said.Add($"{tally.Same} as they had been");
+        if (tally.Before > 0) said.Add($"{tally.Before} passed over that these networks have read before");
+        if (tally.ByPeople > 0) said.Add($"{tally.ByPeople} passed over that a person has read");
+        return said.Count > 0 ? string.Join("; ", said) + "." : tally.Refused.Count > 0 ? "No mark was read." : "There is no mark to read: no spot is seen in a picture.";
+    }
+
+    /// <summary>Spots whose mark could not be read.</summary>
+    public static string NotRead(IReadOnlyList<string> spots) => $"{Count.Of(spots.Count, "spot")} could not be read: {string.Join(", ", spots.Select(Shown.Briefly))}";
 }

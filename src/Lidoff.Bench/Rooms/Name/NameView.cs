@@ -47,7 +47,7 @@ public sealed record NameView(ValueList<SpotRow> Spots)
             pointed.Select(each => each.Role).LastOrDefault(role => role.Length > 0) ?? "",
             SpotCrop.Of(dossier, pointed),
             mark?.Written ?? "",
-            string.Join("; ", NameSentences.ByMachine(machine).Concat(answer.Evidence.Elsewhere.Select(other => NameSentences.Elsewhere(other.Specimen, other.Mark)))),
+            string.Join("; ", NameSentences.ByMachine(machine).Concat(answer.Evidence.Elsewhere.Select(other => NameSentences.Elsewhere(other.Specimen, other.Told)))),
             settled,
             settled == Settled.Open ? "" : answer.Says,
             candidate?.Part.Name ?? "",

@@ -49,11 +49,11 @@ public sealed class SpotPageTests : RoomContext
         IEnumerable<string> Values() => Bench.View("d", dossier => SpotView.Of(dossier, "C1"))!.Measured.Where(row => row.What.Contains("value code", StringComparison.Ordinal)).Select(row => $"{row.What}: {row.Value}");
         Assert.Equal(["“3P3” as a value code: 3.3 pF (RKM, IEC 60062)", "“U33” as a value code: 330 nF (RKM, IEC 60062)"], Values());
         var row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
-        Assert.Equal(("3|UP3", "read by the machine"), (row.Mark, row.Elsewhere));
+        Assert.Equal(("3|UP3", "read by the machine, 80 %"), (row.Mark, row.Elsewhere));
         Bench.Set("d", "D", """{"kind":"spot","spot":"C1","class":"capacitor"}""", Read.Trim(), """{"kind":"mark","spot":"C1","lines":["3p9"]}""");
         Assert.Equal(["“3p9” as a value code: 3.9 pF (RKM, IEC 60062)"], Values());
         row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
-        Assert.Equal(("3p9", "the machine read 3|UP3"), (row.Mark, row.Elsewhere));
+        Assert.Equal(("3p9", "the machine read 3|UP3, 80 %"), (row.Mark, row.Elsewhere));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Components.Parts.Reading;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Folding;
@@ -40,10 +41,11 @@ namespace Lidoff.Bench.Rooms.Name.Spots;
 /// <param name="Remarks">Sentences about the evidence as a whole.</param>
 /// <param name="Previous">The spot before it; empty for the first.</param>
 /// <param name="Next">The spot after it; empty for the last.</param>
+/// <param name="Readings">What the machine read of its mark.</param>
 public sealed record SpotView(
     string Spot, string Role, SpotCrop? Crop, Settled Settled, string Says, double P, Grade Grade, ValueList<VariantRow> Marks, ValueList<MeasuredRow> Measured,
     ValueList<CandidateRow> Candidates, ValueList<CandidateRow> Unlisted, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
-    ValueList<DecisionRow> Decisions, string Specimen, ValueList<string> Specimens, ValueList<string> Apart, ValueList<string> Remarks, string Previous, string Next)
+    ValueList<DecisionRow> Decisions, string Specimen, ValueList<string> Specimens, ValueList<string> Apart, ValueList<string> Remarks, string Previous, string Next, ValueList<ReadingRow> Readings)
 {
     // Below this a part counts as removed: twenty decibans under even odds. A judgement, no source.
     private const double RemovedBelow = 0.01;
@@ -93,7 +95,8 @@ public sealed record SpotView(
             [.. answer.Evidence.Specimen.Length > 0 && Others(view, spot, answer) is { Count: > 0 } apart ? apart.Prepend(answer.Evidence.Specimen) : []],
             [.. answer.Evidence.Elsewhere.Select(other => WeighingSentences.Elsewhere(spot, answer.Evidence.Specimen, other)), .. answer.Local.Remarks],
             at > 0 ? names[at - 1] : "",
-            at >= 0 && at + 1 < names.Count ? names[at + 1] : "");
+            at >= 0 && at + 1 < names.Count ? names[at + 1] : "",
+            ReadingRow.Of(dossier, spot));
     }
 
     private static List<(Candidate Candidate, double P)> Ranked(IdentityAnswer answer) =>

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Rooms.See.Reading;
 using Lidoff.Bench.Rooms.See.Video;
 using Lidoff.Bench.Showing;
 using Lidoff.Evidence.Entries;
@@ -35,10 +36,11 @@ namespace Lidoff.Bench.Rooms.See.Viewing;
 /// <param name="Odd">Sentences about its file: print colours, more than one frame, a size that the camera did not write.</param>
 /// <param name="Origin">The video it was taken out of: its hash, its name (hostile text), and the second; null for a picture of its own.</param>
 /// <param name="Look">The machine's look at it that counts; null where there is none.</param>
+/// <param name="Read">Lines of text that the machine read in it.</param>
 /// <param name="Offer">A scale that could be carried over to it; null where there is none, or no need.</param>
 public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, BarScale? Bar, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths, ValueList<ShapeRow> Shapes,
-    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, CarriedScale? Offer)
+    ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, ValueList<ReadOver> Read, CarriedScale? Offer)
 {
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
@@ -46,7 +48,7 @@ public sealed record PictureView(
         var view = dossier.Session.View;
         var pictures = view.Live<FileAdded>().Where(file => file.Value.Type.StartsWith("image/", StringComparison.Ordinal)).Select(file => file.Value).DistinctBy(file => file.Sha256).ToList();
         var at = pictures.FindIndex(file => file.Sha256 == sha256);
-        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, null, [], [], [], [], [], "", "", BoardLook.None, [], null, null, null);
+        if (at < 0) return new(sha256, "", 0, 0, SeeSentences.NoPicture, PictureTags.None, "", null, null, [], [], [], [], [], "", "", BoardLook.None, [], null, null, [], null);
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
@@ -72,6 +74,7 @@ public sealed record PictureView(
             header.Ok ? [.. header.Value.Remarks] : [],
             VideoFiles.Origin(dossier, sha256),
             dossier.Model.Fitted(sha256)?.LookedAt,
+            [.. ReadOver.Of(view, sha256)],
             header.Ok ? CarriedScale.For(dossier, sha256, header.Value.Width, header.Value.Height, tags) : null);
     }
 

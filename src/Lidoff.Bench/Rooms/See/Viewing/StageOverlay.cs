@@ -16,7 +16,9 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
-        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected))] : [],
+        withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected)),
+            // What was read on the spot that is looked at; all of them would hide what they stand on.
+            .. view.Read.Where(read => read.Spot == selected).SelectMany((read, at) => read.Sides(at))] : [],
         withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost), .. view.Scales.SelectMany(FoundOver.Of)] : [],
         // Who looks on sees no clicked lengths, but should see how large it is.
         withLines ? null : view.Bar?.PxPerMm,

@@ -1,0 +1,36 @@
+using Lidoff.Bench.Showing;
+using Lidoff.Seeing.Reading;
+
+namespace Lidoff.Bench.Components.Parts.Reading;
+
+/// <summary>What is said of a machine's reading.</summary>
+internal static class ReadingWords
+{
+    // A few degrees are how a picture is taken; more is how the part lies.
+    private const double WorthTelling = 10;
+
+    public const string Nobody = "Nobody has had it read by the machine yet. It looks for the body where the spot was pointed at, or within its outline, in every picture that shows it.";
+
+    public const string Counts = "It names the spot as long as no person reads the mark.";
+
+    public const string Beside = "A person's reading counts; this one stands beside it.";
+
+    public const string Nothing = "Nothing was read.";
+
+    public const string Take = "Take over what is chosen, as your own reading";
+
+    public const string Correct = "Put it into the line of the mark, to be corrected place by place";
+
+    public const string WholeLine = "Whole line";
+
+    public static string AsOne(int pictures) => $"{Count.Of(pictures, "picture")} of it read as one";
+
+    public static string Turn(double degrees) => Math.Abs(Math.IEEERemainder(degrees, 360)) > WorthTelling ? ReadingSentences.Turned(degrees) : "";
+
+    public static string Taken(string spot) => $"mark on {Shown.Briefly(spot)}, taken over from the machine";
+
+    public static string TakenBack(string spot) => $"machine reading of {Shown.Briefly(spot)}";
+
+    /// <summary>With what a mark was read that was taken over: an eye that looked at what the machine proposed.</summary>
+    public const string Instrument = "eye, on the machine's reading";
+}
