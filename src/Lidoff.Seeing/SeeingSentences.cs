@@ -51,6 +51,9 @@ public static class SeeingSentences
     public static string WordsMirrored() =>
         "The words in the picture read mirrored: lengths hold, left and right do not. It was flipped before it came here, or it shows the board through itself.";
 
+    /// <summary>Words that would read both ways.</summary>
+    public const string NotBothWays = "false where words_mirrored is true: words read one way";
+
     /// <summary>The target is much longer than the longest reference.</summary>
     public static string ShortReference(double times) =>
         $"This length is {Number(times, 1)} times as long as the longest reference, whose click error grows with it. Take the longest known length in the picture.";
@@ -136,6 +139,25 @@ public static class SeeingSentences
 
     /// <summary>Both ends at one place.</summary>
     public static string ZeroLength(string where) => $"“{where}” and its “to” are the same place, so there is no length between them.";
+
+    /// <summary>Ends that their clicks cannot tell apart.</summary>
+    public static string WithinItsClicks(string where, double px, double clickPx) =>
+        $"“{where}” is {Number(px, 4)} px long and each of its ends is clicked to {Number(clickPx, 2)} px: no scale comes of that. Take the longest known length in the picture.";
+
+    /// <summary>A number that no bench has.</summary>
+    public static Fault BeyondTheBench(string where, double value, double least, double most, string unit) => new(
+        where,
+        string.Create(CultureInfo.InvariantCulture, $"{least:0.#####} to {most:0.#####} {unit}"),
+        string.Create(CultureInfo.InvariantCulture, $"“{where}” is {value:0.#####e0} {unit}; it should be {least:0.#####} to {most:0.#####} {unit}."));
+
+    /// <summary>Known lengths that no camera can show.</summary>
+    public static string NoCamera(double? cameraMm) =>
+        "No camera can show the known lengths as they lie in the picture"
+        + (cameraMm is { } mm ? $" from {Mm(mm)} away: no lens is as wide as that. Check camera_distance_mm, the lengths and their heights." : ". Check the lengths and their heights.");
+
+    /// <summary>Something higher up than the camera is likely to have been.</summary>
+    public static string AboveLikelyCamera(double heightMm, double cameraMm) =>
+        $"Something {Mm(heightMm)} above the board would stand beyond the camera, which was about {Mm(cameraMm)} away by what the picture shows. Check height_mm, or give camera_distance_mm.";
 
     /// <summary>Too few known places.</summary>
     public static string FewKnownPoints(int count) =>

@@ -55,11 +55,23 @@ internal sealed class CameraWords
     /// <summary>The same of the lens.</summary>
     public bool LensIsStrong => lensIsStrong.Value;
 
-    /// <summary>Whether the slant moves this length against what set the scale.</summary>
-    public bool SlantMoves(TargetLength target) => Moves(target, square.Value);
+    /// <summary>Whether the slant, and whether the lens, move this length against what set the scale.</summary>
+    public (bool Slant, bool Lens) Moves(TargetLength target)
+    {
+        var chord = SeenChord.Of(target.From, target.To, frame);
+        var (slant, lens) = (new Shift(), new Shift());
+        for (var i = 0; i < fit.Poses.Count; i++)
+        {
+            var pose = fit.Poses[i];
+            var real = (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal);
+            slant.Add(pose.Weight, real / Plainly(square.Value[i], pose.Focal));
+            lens.Add(pose.Weight, real / Plainly(straight.Value[i], pose.Focal));
+        }
 
-    /// <summary>Whether the lens does.</summary>
-    public bool LensMoves(TargetLength target) => Moves(target, straight.Value);
+        return (slant.IsWorthWords, lens.IsWorthWords);
+
+        double Plainly((CameraPose Pose, double DistanceMm) without, double focal) => (without.DistanceMm - (target.HeightMm * without.Pose.PerHeight)) * without.Pose.Unit(chord, focal);
+    }
 
     // Every pose without its slant, or without its lens, and how far away the board then was: the same for every length of the picture.
     private (CameraPose Pose, double DistanceMm)[] Without(Func<CameraPose, CameraPose> what) => [.. fit.Poses.Select(pose =>
@@ -68,24 +80,20 @@ internal sealed class CameraWords
         return (plain, likelihood.Distance(plain, pose.Focal).Item1);
     })];
 
-    private bool Moves(TargetLength target, (CameraPose Pose, double DistanceMm)[] without)
+    // By how much a length is longer than it would be without slant or lens, over all poses.
+    private struct Shift
     {
-        var chord = SeenChord.Of(target.From, target.To, frame);
-        var (mean, above, below, kept) = (0.0, 0.0, 0.0, 0.0);
-        for (var i = 0; i < without.Length; i++)
-        {
-            var pose = fit.Poses[i];
-            var (plain, distance) = without[i];
-            var plainly = (distance - (target.HeightMm * plain.PerHeight)) * plain.Unit(chord, pose.Focal);
-            var real = (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal);
-            var moved = (real / plainly) - 1;
-            if (!double.IsFinite(moved)) continue;
-            kept += pose.Weight;
-            mean += pose.Weight * moved;
-            if (moved > LeastMove) above += pose.Weight;
-            if (moved < -LeastMove) below += pose.Weight;
-        }
+        private double mean, above, below, kept;
 
-        return Math.Abs(mean) > WorthMove * kept && Math.Max(above, below) > Likely * kept;
+        public readonly bool IsWorthWords => Math.Abs(mean) > WorthMove * kept && Math.Max(above, below) > Likely * kept;
+
+        public void Add(double weight, double times)
+        {
+            if (!double.IsFinite(times)) return;
+            kept += weight;
+            mean += weight * (times - 1);
+            if (times - 1 > LeastMove) above += weight;
+            if (times - 1 < -LeastMove) below += weight;
+        }
     }
 }

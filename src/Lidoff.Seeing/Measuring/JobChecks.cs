@@ -12,17 +12,30 @@ internal static class JobChecks
     // Sine of 45°.
     private const double LeastTurn = 0.707;
 
-    /// <summary>Every fault of the references, in order.</summary>
+    // A known length that is no longer than what both its clicks may be off together has no scale in it; a hundredth of a pixel is none at all.
+    private const double LeastClicks = 2;
+    private const double LeastPx = 0.01;
+
+    /// <summary>Every fault of what the whole job says of click and camera, and of its references, in order.</summary>
     public static List<Fault> References(MeasureJob job, PictureFrame frame)
     {
         var faults = new List<Fault>();
-        for (var i = 0; i < job.References.Count; i++)
-        {
-            var reference = job.References[i];
-            Chord(faults, $"reference[{i}].", reference.From, reference.To, reference.HeightMm, job, frame);
-            if (faults.Count == 0 && reference.Target?.Tiles.FirstOrDefault(tile => !frame.Holds(tile.At)) is { } off) Chord(faults, $"reference[{i}].", off.At, reference.To, reference.HeightMm, job, frame);
-        }
+        BenchNumbers.Click(faults, "click_u_px", job.ClickPx, frame);
+        BenchNumbers.Distance(faults, "camera_distance_mm", job.CameraDistanceMm);
+        for (var i = 0; i < job.References.Count; i++) faults.AddRange(Reference(job.References[i], $"reference[{i}]", job, frame));
+        return faults;
+    }
 
+    /// <summary>Every fault of one reference.</summary>
+    public static List<Fault> Reference(ReferenceLength reference, string where, MeasureJob job, PictureFrame frame)
+    {
+        var faults = new List<Fault>();
+        var (px, click) = (reference.From.DistanceTo(reference.To), reference.ClickPx ?? job.ClickPx);
+        Chord(faults, where + ".", reference.From, reference.To, reference.HeightMm, job, frame);
+        if (px > 0 && px < Math.Max(LeastPx, LeastClicks * click)) faults.Add(new(where, "two ends farther apart than their clicks may be off", SeeingSentences.WithinItsClicks(where, px, click)));
+        BenchNumbers.Length(faults, where + ".length_mm", reference.LengthMm);
+        BenchNumbers.Doubt(faults, where + ".u_mm", reference.UMm);
+        if (faults.Count == 0 && reference.Target?.Tiles.FirstOrDefault(tile => !frame.Holds(tile.At)) is { } off) Chord(faults, where + ".", off.At, reference.To, reference.HeightMm, job, frame);
         return faults;
     }
 
@@ -30,6 +43,7 @@ internal static class JobChecks
     public static Outcome<TargetLength> Target(TargetLength target, MeasureJob job, PictureFrame frame)
     {
         var faults = new List<Fault>();
+        if (target.ClickPx is { } click) BenchNumbers.Click(faults, "click_u_px", click, frame);
         Chord(faults, "", target.From, target.To, target.HeightMm, job, frame);
         return faults.Count == 0 ? target : Outcome<TargetLength>.Failed(faults);
     }
@@ -48,6 +62,8 @@ internal static class JobChecks
 
         // A box that reaches out on one side does so with two corners, and is told once.
         if (body.Boxed) faults = [.. faults.DistinctBy(fault => fault.Where)];
+        if (body.ClickPx is { } click) BenchNumbers.Click(faults, "u_px", click, frame);
+        BenchNumbers.Place(faults, "height_mm", body.HeightMm);
         if (faults.Count == 0 && !Round(corners)) faults.Add(new("points", "corners of a rectangle, one after the other around it", SeeingSentences.NoBody()));
         if (job.CameraDistanceMm is { } camera && body.HeightMm >= camera) faults.Add(new("height_mm", "a height below the camera", SeeingSentences.AboveCamera("height_mm", body.HeightMm, camera)));
         return faults;
@@ -83,6 +99,7 @@ internal static class JobChecks
             else if (ShapeOutline.Meeting(shape.Points) is var (one, other)) faults.Add(new("points", "an outline whose sides meet at its corners only", SeeingSentences.OutlineCrosses(one + 1, other + 1)));
         }
 
+        BenchNumbers.Place(faults, "height_mm", shape.HeightMm);
         if (job.CameraDistanceMm is { } camera && shape.HeightMm >= camera) faults.Add(new("height_mm", "a height below the camera", SeeingSentences.AboveCamera("height_mm", shape.HeightMm, camera)));
         return faults;
     }
@@ -98,6 +115,7 @@ internal static class JobChecks
                 SeeingSentences.OutsideFrame(where + name, point.X, point.Y, frame.Width, frame.Height)));
         }
 
+        BenchNumbers.Place(faults, where + "height_mm", heightMm);
         if (from == to) faults.Add(new(where + "to", "another place than from", SeeingSentences.ZeroLength(where + "from")));
         if (job.CameraDistanceMm is { } camera && heightMm >= camera)
         {

@@ -28,6 +28,11 @@ internal static class KnownPoints
             {
                 faults.Add(new($"points[{i}].at", $"a place within {frame.Width} × {frame.Height} pixels", SeeingSentences.OutsideFrame($"points[{i}].at", points[i].At.X, points[i].At.Y, frame.Width, frame.Height)));
             }
+
+            var before = faults.Count;
+            BenchNumbers.Place(faults, $"points[{i}].mm", points[i].X);
+            if (faults.Count == before) BenchNumbers.Place(faults, $"points[{i}].mm", points[i].Y);
+            BenchNumbers.Doubt(faults, $"points[{i}].u_mm", points[i].UMm);
         }
 
         foreach (var (a, b) in points.SelectMany((a, i) => points.Skip(i + 1).Select(b => (a, b))))

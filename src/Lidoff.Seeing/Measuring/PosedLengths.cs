@@ -35,6 +35,13 @@ internal sealed class PosedLengths(PoseFit fit, PictureFrame frame, double click
         return ([.. scale.Select(part => (part.Weight, part.Mm, part.Mm * Math.Sqrt(own + Square(part.RelativeU))))], Scale(scale).RelativeU);
     }
 
+    /// <summary>The share of the poses, by weight, that can show a length at all: it stands below the camera and this side of the horizon.</summary>
+    public double ShareThatShows(TargetLength target)
+    {
+        var chord = SeenChord.Of(target.From, target.To, frame);
+        return fit.Poses.Sum(pose => (pose.DistanceMm - (target.HeightMm * pose.Pose.PerHeight)) * pose.Pose.Unit(chord, pose.Focal) > 0 ? pose.Weight : 0);
+    }
+
     private static (double Mm, double RelativeU) Scale(List<(double Weight, double Mm, double RelativeU)> parts)
     {
         var mean = parts.Sum(part => part.Weight * part.Mm);

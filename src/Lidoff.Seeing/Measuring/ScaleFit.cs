@@ -33,26 +33,20 @@ public sealed class ScaleFit
     private readonly PictureFrame frame;
     private readonly double clickPx;
     private readonly PoseFit fit;
-    private PoseLikelihood likelihood;
     private readonly ReferenceWarp warp;
     private readonly CameraWords words;
 
-    private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant, CarriedLens? lens)
+    // The same for every length of the picture, and sorting thousands of poses takes as long as several lengths.
+    private readonly Lazy<(double Degrees, (double Low, double High) Range, double Slope, double Bend)> seen;
+
+    private ScaleFit(IReadOnlyList<ReferenceLength> references, IReadOnlyList<ReferenceLength> lengths, PictureFrame frame, double clickPx, CameraBelief belief, PictureSlant? slant, (PoseLikelihood Likelihood, PoseFit Fit) first)
     {
         this.references = references;
         this.lengths = lengths;
         this.frame = frame;
         this.clickPx = clickPx;
-        var u = references.Select(reference => RelativeU(reference, clickPx)).ToList();
-        var weights = u.Select(each => 1 / Square(each)).ToList();
-        ReferenceHeightMm = references.All(reference => reference.HeightMm == references[0].HeightMm)
-            ? references[0].HeightMm
-            : references.Zip(weights, (reference, weight) => reference.HeightMm * weight).Sum() / weights.Sum();
-        var level = references.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / weights.Sum();
-        var halfSide = Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level);
-        CameraDistanceKnown = cameraDistanceMm is not null;
-        var belief = CameraBelief.Of(cameraDistanceMm - ReferenceHeightMm, halfSide, frame.FocalLongSides, lens);
-        fit = Fit(belief, slant, 0);
+        ReferenceHeightMm = HeightOf(references, clickPx);
+        (var likelihood, fit) = first;
         warp = Warp([.. lengths.Select(length => RelativeU(length, clickPx))]);
         var (misfit, degrees) = (fit.Misfit - likelihood.Expected, references.Count - 1 + likelihood.Degrees);
         Disagrees = misfit > ReferenceWarp.MisfitLimit(degrees, seldom: true)
@@ -64,8 +58,11 @@ public sealed class ScaleFit
         if (slanted is not null) Shown = ShownSlant.Of(ShownSlant.LikelihoodRatio(fit), slanted);
         // Where one of them may as well be wrong, the intervals hold either.
         // Places that do not fit each other are each as much less known as they scatter more (Birge's ratio, Phys. Rev. 40, 1932).
-        if (Disagrees || Scattered) fit = Fit(belief, slant, references.Count > 1 ? warp.Between() : 0, likelihood.Degrees > 0 ? Math.Sqrt(Math.Max(1, misfit / degrees)) : 1);
+        if (Disagrees || Scattered) (likelihood, fit) = Fit(Seen(references, frame, clickPx, references.Count > 1 ? warp.Between() : 0, likelihood.Degrees > 0 ? Math.Sqrt(Math.Max(1, misfit / degrees)) : 1), belief, slant)!.Value;
         if (slanted is not null) fit = Disagrees || Scattered ? fit.Beside(slanted) : slanted;
+        seen = new(() => (
+            fit.Mean(pose => pose.SlantDegrees), (fit.Quantile(pose => pose.SlantDegrees, 0.05), fit.Quantile(pose => pose.SlantDegrees, 0.95)),
+            fit.Mean(pose => pose.SlopeAcross), Math.Abs(fit.Mean(pose => pose.Bend))));
         Lengths = new(fit, frame, clickPx, ReferenceHeightMm);
         words = new(fit, likelihood, frame, references.Count <= FewReferences && !likelihood.HasTarget ? Math.Min(warp.AxesDifference, warp.Spread) : 0, warp.AxesDifference);
     }
@@ -95,7 +92,7 @@ public sealed class ScaleFit
     public double BestReferenceU => references.Min(reference => RelativeU(reference, clickPx));
 
     /// <summary>True when a person gave the camera's distance.</summary>
-    public bool CameraDistanceKnown { get; }
+    public bool CameraDistanceKnown { get; private init; }
 
     /// <summary>
     /// Relative difference of the scale between two directions where it is worth words: because a few references show it, or because
@@ -103,28 +100,32 @@ public sealed class ScaleFit
     /// </summary>
     public double UnequalAxes => Disagrees ? 0 : words.UnequalAxes;
 
+    /// <summary>How far away the camera was along its axis, mm, as far as it is known.</summary>
+    internal double LikelyDistanceMm => fit.Poses.Sum(pose => pose.Weight * pose.DistanceMm);
+
     /// <summary>Slant of the camera, degrees, as far as it is known.</summary>
-    public double SlantDegrees => fit.Mean(pose => pose.SlantDegrees);
+    public double SlantDegrees => seen.Value.Degrees;
 
     /// <summary>Slants between which it lies with a probability of 90 %, degrees.</summary>
-    public (double Low, double High) SlantRange => (fit.Quantile(pose => pose.SlantDegrees, 0.05), fit.Quantile(pose => pose.SlantDegrees, 0.95));
+    public (double Low, double High) SlantRange => seen.Value.Range;
 
     /// <summary>Relative change of the scale across the long side along the slope.</summary>
-    public double SlopeAcross => fit.Mean(pose => pose.SlopeAcross);
+    public double SlopeAcross => seen.Value.Slope;
 
     /// <summary>How far the lens moves the end of the long side, as a share of its distance from the middle.</summary>
-    public double LensGrowth => Math.Abs(fit.Mean(pose => pose.Bend));
+    public double LensGrowth => seen.Value.Bend;
 
     /// <summary>
-    /// Whether the camera's slant is worth words for this length: established, and it moves the length against what set the scale, or is
+    /// Whether the camera's slant and the lens are worth words for this length: established, and they move the length against what set the scale, or are
     /// so strong that no length of the picture should be taken without them.
     /// </summary>
-    internal bool SlantMatters(TargetLength target) => !Disagrees
-        && ((Shown is not null && UnequalAxes <= 0) || words.SlantIsStrong || words.SlantMoves(target));
-
-    /// <summary>Whether the lens is worth words for this length.</summary>
-    internal bool LensMatters(TargetLength target) => !Disagrees
-        && (words.LensIsStrong || words.LensMoves(target));
+    internal (bool Slant, bool Lens) Matter(TargetLength target)
+    {
+        if (Disagrees) return (false, false);
+        var shown = Shown is not null && UnequalAxes <= 0;
+        var (slant, lens) = (shown || words.SlantIsStrong) && words.LensIsStrong ? (true, true) : words.Moves(target);
+        return (shown || words.SlantIsStrong || slant, words.LensIsStrong || lens);
+    }
 
     /// <summary>mm at <see cref="ReferenceHeightMm"/> for half a long side of the picture about its middle, looked at squarely, and its relative standard uncertainty.</summary>
     internal (double Mm, double RelativeU) AtMiddle()
@@ -149,7 +150,7 @@ public sealed class ScaleFit
         return (mean, Math.Sqrt(fit.Mean(pose => Square(pose.Bend - mean))));
     }
 
-    /// <summary>Fits the scale. The references have been checked: at least one, each of two different places and a length above zero.</summary>
+    /// <summary>Fits the scale; null where no camera can show the known lengths. The references have been checked: at least one, each of two different places and a length above zero.</summary>
     /// <param name="references">Known lengths.</param>
     /// <param name="frame">The picture.</param>
     /// <param name="clickPx">Standard uncertainty of each clicked end, px, where a reference does not carry its own.</param>
@@ -157,14 +158,17 @@ public sealed class ScaleFit
     /// <param name="slant">What the picture's straight edges say of the camera, or null.</param>
     /// <param name="places">Places that are known on the board, checked; none for none.</param>
     /// <param name="lens">The lens where another picture told it, or null.</param>
-    public static ScaleFit To(
+    public static ScaleFit? To(
         IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double? cameraDistanceMm, PictureSlant? slant = null, IReadOnlyList<KnownPoint>? places = null, CarriedLens? lens = null)
     {
         Guard.That(references.Count > 0 || places is { Count: > 0 }, "at least one reference");
         Guard.NotNegative(clickPx);
-        return places is { Count: > 0 }
-            ? new([.. references, KnownPoints.Together(places, clickPx)], [.. references, .. KnownPoints.Lengths(places, clickPx)], frame, clickPx, cameraDistanceMm, slant, lens)
-            : new(references, references, frame, clickPx, cameraDistanceMm, slant, lens);
+        IReadOnlyList<ReferenceLength> all = places is { Count: > 0 } ? [.. references, KnownPoints.Together(places, clickPx)] : references;
+        IReadOnlyList<ReferenceLength> lengths = places is { Count: > 0 } ? [.. references, .. KnownPoints.Lengths(places, clickPx)] : references;
+        var weights = Weights(all, clickPx);
+        var level = all.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / weights.Sum();
+        var belief = CameraBelief.Of(cameraDistanceMm - HeightOf(all, clickPx), Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level), frame.FocalLongSides, lens);
+        return Fit(Seen(all, frame, clickPx, 0), belief, slant) is { } first ? new(all, lengths, frame, clickPx, belief, slant, first) { CameraDistanceKnown = cameraDistanceMm is not null } : null;
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>
@@ -173,12 +177,12 @@ public sealed class ScaleFit
     /// <summary>Whether one mistaken reference explains them all better than any camera that is believed in.</summary>
     private bool MoreLikelyWrong(CameraBelief belief, PictureSlant? slant)
     {
-        var seen = Seen(0);
+        var seen = Seen(references, frame, clickPx, 0);
         var camera = fit.LogEvidence - seen.Sum(reference => Elementary.Log(reference.UMm));
         var wrong = 0.0;
         for (var i = 0; i < seen.Length; i++)
         {
-            var one = Seen(0);
+            var one = seen.ToArray();
             one[i] = one[i] with { UMm = Mistake * one[i].LengthMm };
             if (PoseFit.Of(new(one, slant), belief, roughly: true) is { } without)
             {
@@ -189,14 +193,19 @@ public sealed class ScaleFit
         return wrong > 1;
     }
 
-    [System.Diagnostics.CodeAnalysis.MemberNotNull(nameof(likelihood))]
-    private PoseFit Fit(CameraBelief belief, PictureSlant? slant, double between, double wider = 1)
+    // What the picture's edges say is left out where no pose explains both them and the lengths.
+    private static (PoseLikelihood Likelihood, PoseFit Fit)? Fit(SeenReference[] seen, CameraBelief belief, PictureSlant? slant)
     {
-        likelihood = new(Seen(between, wider), slant);
-        return PoseFit.Of(likelihood, belief) ?? PoseFit.Of(likelihood = new(Seen(between, wider), null), belief)!;
+        foreach (var edges in slant is null ? [null] : new[] { slant, null })
+        {
+            var likelihood = new PoseLikelihood(seen, edges);
+            if (PoseFit.Of(likelihood, belief) is { } fit) return (likelihood, fit);
+        }
+
+        return null;
     }
 
-    private SeenReference[] Seen(double between, double wider = 1) =>
+    private static SeenReference[] Seen(IReadOnlyList<ReferenceLength> references, PictureFrame frame, double clickPx, double between, double wider = 1) =>
     [
         .. references.Select(reference => new SeenReference(
             SeenChord.Of(reference.From, reference.To, frame),
@@ -207,6 +216,15 @@ public sealed class ScaleFit
             reference.Target is null ? null : SeenTarget.Of(reference.Target, frame, wider),
             reference.Carried)),
     ];
+
+    private static List<double> Weights(IReadOnlyList<ReferenceLength> references, double clickPx) => [.. references.Select(reference => 1 / Square(RelativeU(reference, clickPx)))];
+
+    private static double HeightOf(IReadOnlyList<ReferenceLength> references, double clickPx)
+    {
+        if (references.All(reference => reference.HeightMm == references[0].HeightMm)) return references[0].HeightMm;
+        var weights = Weights(references, clickPx);
+        return references.Zip(weights, (reference, weight) => reference.HeightMm * weight).Sum() / weights.Sum();
+    }
 
     /// <summary>The references brought down to the board by the camera's likely distance.</summary>
     private ReferenceWarp Warp(List<double> u)

@@ -20,6 +20,8 @@ public sealed class ScaledPicture
     // 11 mm tall under a camera 300 mm away is 3.7 % off (trade S04).
     private const double LargeCorrection = 0.03;
 
+    private const double LeastShown = 0.5;
+
     private readonly MeasureJob job;
     private readonly PictureFrame frame;
     private readonly PictureLook? look;
@@ -55,19 +57,37 @@ public sealed class ScaledPicture
         if (faults.Count > 0) return Outcome<ScaledPicture>.Failed(faults);
         // Ends on wide edges carry that width besides their click; a target's places were not clicked.
         var lengths = look is null ? job.References : [.. job.References.Select(reference => reference.Target is not null || reference.Carried ? reference : reference with { ClickPx = look.Click(reference.From, reference.To, reference.ClickPx ?? job.ClickPx) })];
-        return new ScaledPicture(job, frame, look, ScaleFit.To([.. lengths], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant, job.KnownPoints, job.Camera is { } camera && camera.Calibration.Fits(frame) ? camera.Calibration.Lens : null));
+        var lens = job.Camera is { } camera && camera.Calibration.Fits(frame) ? camera.Calibration.Lens : null;
+        return ScaleFit.To([.. lengths], frame, job.ClickPx, job.CameraDistanceMm, look?.Slant, job.KnownPoints, lens) is { } fit
+            ? new ScaledPicture(job, frame, look, fit)
+            : new Fault(job.CameraDistanceMm is null ? "reference" : "camera_distance_mm", "known lengths that a camera can show", SeeingSentences.NoCamera(job.CameraDistanceMm));
+    }
+
+    /// <summary>The job without those of its known lengths that have a fault of their own.</summary>
+    public static MeasureJob Usable(MeasureJob job, PictureFrame frame)
+    {
+        Guard.NotNull(job);
+        return job with { References = [.. job.References.Where(reference => JobChecks.Reference(reference, "", job, frame).Count == 0)] };
     }
 
     /// <summary>A length with its doubt, its standard size and its warnings, or the faults of its ends.</summary>
-    public Outcome<MeasuredLength> Length(TargetLength target) => JobChecks.Target(target, job, frame).Then<MeasuredLength>(length =>
-        Measure(look is null || length.OnEdges ? length : length with { ClickPx = look.Click(length.From, length.To, length.ClickPx ?? job.ClickPx) }));
+    public Outcome<MeasuredLength> Length(TargetLength target) => JobChecks.Target(target, job, frame).Then<MeasuredLength>(length => AboveCamera(length) is { } fault
+        ? fault
+        : Measure(look is null || length.OnEdges ? length : length with { ClickPx = look.Click(length.From, length.To, length.ClickPx ?? job.ClickPx) }));
 
     /// <summary>A circle, pitch, angle or area with its doubt, or the faults of its places.</summary>
-    public Outcome<MeasuredShape> Shape(TargetShape target) =>
-        ShapeMeasurement.Run(target, Fit, job, frame, chord => Warnings(chord, NormalMixture.Quantile(Fit.Lengths.Length(chord).Parts, 0.5)));
+    public Outcome<MeasuredShape> Shape(TargetShape target) => JobChecks.Shape(target, job, frame) is { Count: > 0 } faults ? Outcome<MeasuredShape>.Failed(faults)
+        : AboveCamera(target.Longest()) is { } above ? above
+        : ShapeMeasurement.Run(target, Fit, chord => Warnings(chord, NormalMixture.Quantile(Fit.Lengths.Length(chord).Parts, 0.5)));
 
     /// <summary>A rectangular body with its doubt, or the faults of its corners.</summary>
-    public Outcome<MeasuredBody> Body(TargetBody target) => BodyMeasurement.Run(target, job, frame, Measure);
+    public Outcome<MeasuredBody> Body(TargetBody target) => JobChecks.Body(target, job, frame) is { Count: > 0 } faults ? Outcome<MeasuredBody>.Failed(faults)
+        : AboveCamera(new(target.Id, target.Corners[0], target.Corners[1], target.HeightMm)) is { } above ? above
+        : BodyMeasurement.Run(target, job, Measure);
+
+    // What most of the poses that are left cannot show stands beyond the camera, or beyond the horizon.
+    private Fault? AboveCamera(TargetLength length) => Fit.Lengths.ShareThatShows(length) >= LeastShown ? null
+        : new Fault("height_mm", "a height below the camera", SeeingSentences.AboveLikelyCamera(length.HeightMm, Fit.LikelyDistanceMm));
 
     private MeasuredLength Measure(TargetLength target)
     {
@@ -79,7 +99,8 @@ public sealed class ScaledPicture
             target.Id,
             Math.Round(value, Decimals),
             Math.Round(u, Decimals),
-            Math.Round(NormalMixture.Quantile(parts, 0.05), Decimals),
+            // First order in the clicks knows nothing of a length's being above zero.
+            Math.Round(Math.Max(0, NormalMixture.Quantile(parts, 0.05)), Decimals),
             Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
             share,
             StandardRank.Snap(value, u, StandardSizes.For(target.Id)),
@@ -100,7 +121,8 @@ public sealed class ScaledPicture
 
         var explains = Fit.Shown is var (ratio, degrees, low, high) ? SeeingSentences.SlantExplains(ratio, degrees, low, high) : "";
         if (Fit.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes, explains)));
-        if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
+        // A tag that puts a flipped file right again is no mirror image: its words read as they are written.
+        if (frame.Mirrored && look is not { WordsStraight: true }) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
         else if (look?.WordsMirrored == true) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.WordsMirrored()));
         var times = target.From.DistanceTo(target.To) / Fit.LongestReferencePx;
         if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && Fit.BestReferenceU > DoubtfulScale))
@@ -108,8 +130,9 @@ public sealed class ScaledPicture
             warnings.Add(new(WarningCodes.ShortReference, SeeingSentences.ShortReference(times)));
         }
 
-        if (Fit.LensMatters(target)) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * Fit.LensGrowth)));
-        if (Fit.SlantMatters(target)) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(Fit.SlantDegrees, Fit.SlantRange, 100 * Fit.SlopeAcross, explains)));
+        var (slant, lens) = Fit.Matter(target);
+        if (lens) warnings.Add(new(WarningCodes.Lens, SeeingSentences.Lens(100 * Fit.LensGrowth)));
+        if (slant) warnings.Add(new(WarningCodes.Tilt, SeeingSentences.Tilt(Fit.SlantDegrees, Fit.SlantRange, 100 * Fit.SlopeAcross, explains)));
         if (contradicted is { } apart) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.CarriedDisagrees(job.Camera!.From, 100 * apart)));
         else if (Fit.Disagrees) warnings.Add(new(WarningCodes.ReferenceDisagrees, SeeingSentences.ReferenceDisagrees(100 * Fit.ReferenceSpread, explains)));
         return warnings;

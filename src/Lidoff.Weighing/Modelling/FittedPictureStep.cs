@@ -28,7 +28,7 @@ public sealed class FittedPictureStep(DossierTables tables, TakenScaleStep scale
         var job = scale.Job(reads.Read(pictures, key) is { Found: true } picture ? picture.Name : key, camera?.Known);
         var all = ScaledPicture.Of(job, size, look?.Value.Look);
         if (all.Ok) return new(scale, all, all.Value, look?.Id, camera);
-        var usable = job with { References = [.. job.References.Where(reference => size.Holds(reference.From) && size.Holds(reference.To))] };
+        var usable = ScaledPicture.Usable(job, size);
         return new(scale, all, usable.References.Count > 0 && ScaledPicture.Of(usable, size, look?.Value.Look).TryValue(out var shown) ? shown : null, look?.Id, camera);
     }
 }

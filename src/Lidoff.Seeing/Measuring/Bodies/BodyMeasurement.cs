@@ -1,4 +1,3 @@
-using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Measuring.Edges;
 
 namespace Lidoff.Seeing.Measuring.Bodies;
@@ -6,15 +5,12 @@ namespace Lidoff.Seeing.Measuring.Bodies;
 /// <summary>Measures bodies by a picture's scale.</summary>
 internal static class BodyMeasurement
 {
-    /// <summary>The body with its doubt, or the faults of its corners.</summary>
-    /// <param name="target">What to find.</param>
+    /// <summary>The body with its doubt.</summary>
+    /// <param name="target">What to find, checked.</param>
     /// <param name="job">The job it belongs to.</param>
-    /// <param name="frame">The picture.</param>
     /// <param name="measure">Measures a length in it.</param>
-    public static Outcome<MeasuredBody> Run(TargetBody target, MeasureJob job, PictureFrame frame, Func<TargetLength, MeasuredLength> measure)
+    public static MeasuredBody Run(TargetBody target, MeasureJob job, Func<TargetLength, MeasuredLength> measure)
     {
-        var faults = JobChecks.Body(target, job, frame);
-        if (faults.Count > 0) return Outcome<MeasuredBody>.Failed(faults);
         var fit = target.Fitted ?? FittedBody.AsClicked(target.Corners, target.ClickPx ?? job.ClickPx);
         MeasuredLength[] sides = [Side(fit.First), Side(fit.Second)];
         var (length, width) = sides[0].ValueMm >= sides[1].ValueMm ? (sides[0], sides[1]) : (sides[1], sides[0]);

@@ -8,16 +8,12 @@ internal static class ShapeMeasurement
 {
     private const int Decimals = 5;
 
-    /// <summary>The shape with its doubt, or the faults of its places.</summary>
-    /// <param name="target">What to find.</param>
+    /// <summary>The shape with its doubt, or the fault of places that make none.</summary>
+    /// <param name="target">What to find, checked.</param>
     /// <param name="scale">The picture's scale.</param>
-    /// <param name="job">The job it belongs to.</param>
-    /// <param name="frame">The picture.</param>
     /// <param name="warn">Warnings of a chord of it, with its value in mm.</param>
-    public static Outcome<MeasuredShape> Run(TargetShape target, ScaleFit scale, MeasureJob job, PictureFrame frame, Func<TargetLength, IReadOnlyList<MeasureWarning>> warn)
+    public static Outcome<MeasuredShape> Run(TargetShape target, ScaleFit scale, Func<TargetLength, IReadOnlyList<MeasureWarning>> warn)
     {
-        var faults = JobChecks.Shape(target, job, frame);
-        if (faults.Count > 0) return Outcome<MeasuredShape>.Failed(faults);
         var (parts, share) = scale.Lengths.Shape(target);
         (double X, double Y)[] seen = [.. target.Points.Select(point => (point.X, point.Y))];
         if (parts.Count == 0 || !double.IsFinite(ShapeValue.Of(target.Kind, seen))) return new Fault("points", "places that make one", SeeingSentences.NoShape(target.Kind));
@@ -29,7 +25,7 @@ internal static class ShapeMeasurement
             target.Kind,
             Math.Round(value, Decimals),
             Math.Round(u, Decimals),
-            Math.Round(NormalMixture.Quantile(parts, 0.05), Decimals),
+            Math.Round(Math.Max(0, NormalMixture.Quantile(parts, 0.05)), Decimals),
             Math.Round(NormalMixture.Quantile(parts, 0.95), Decimals),
             share,
             gaps,

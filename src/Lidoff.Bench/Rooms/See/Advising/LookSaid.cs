@@ -21,19 +21,13 @@ public sealed record LookSaid(EntryId Entry, string Says, ValueList<string> Agai
         if (dossier.Model.Fitted(sha256) is not { Usable: { } with, LookedAt: { } entry } fitted) return null;
         var look = dossier.Session.View.Live<LookSighting>().First(each => each.Id == entry).Value;
         var header = dossier.Picture(sha256, sha256).Value;
-        var without = ScaledPicture.Of(Usable(fitted, header.Frame), header.Frame);
+        var without = ScaledPicture.Of(ScaledPicture.Usable(fitted.Scale.Job("", fitted.Camera?.Known), header.Frame), header.Frame);
         var lengths = Lengths(dossier, sha256, header.Frame);
         var told = without.Ok ? Warnings(without.Value, lengths) : [];
         return new(
             entry,
             SeeSentences.Looked(look.Edges.Count > 0 ? 100 * with.Fit.SlopeAcross : null),
             [.. Warnings(with, lengths).Where(warning => told.All(other => other.Code != warning.Code)).Select(warning => warning.Say)]);
-    }
-
-    private static MeasureJob Usable(FittedPicture fitted, PictureFrame frame)
-    {
-        var job = fitted.Scale.Job("", fitted.Camera?.Known);
-        return job with { References = [.. job.References.Where(reference => frame.Holds(reference.From) && frame.Holds(reference.To))] };
     }
 
     // The lengths that were clicked, and three across and three down the picture.
