@@ -7,9 +7,13 @@ namespace Lidoff.Seeing.Measuring.Rulers;
 /// <param name="Last">Place of the last line, px.</param>
 /// <param name="Gaps">Gaps between them.</param>
 /// <param name="EndPx">Standard uncertainty of each of both ends, px, by the scatter of all lines.</param>
+/// <param name="ScatterPx">Scatter of the lines about where they should be, px.</param>
 /// <param name="LongEvery">Every how many lines a longer one stands: several numbers on most rulers, none where no line stands out.</param>
-internal sealed record FoundRuler(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, IReadOnlyList<int> LongEvery)
+internal sealed record FoundRuler(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, double ScatterPx, IReadOnlyList<int> LongEvery)
 {
+    /// <summary>Place of the line halfway between them in number, rounded down: seen at a slant, it does not lie halfway in the picture.</summary>
+    public PicturePoint Middle { get; init; }
+
     /// <summary>From one line to the next, px.</summary>
     public double PeriodPx => First.DistanceTo(Last) / Gaps;
 }

@@ -26,9 +26,18 @@ internal static class RulerFinder
     private const double LeastSlope = 3;
     private const double LeastLikeness = 0.4;
 
-    // Patches of one row lean alike and repeat alike; slant changes the period along it.
+    // A patch of a row leans and repeats as the one before it does; a slant changes both along the row, at 20° under a wide lens by as much as this in all.
     private const double MostTurn = 0.06;
     private const double MostStretch = 0.12;
+    private const double MostTurnInAll = 0.2;
+    private const double MostStretchInAll = 0.45;
+    private const double Follow = 0.3;
+
+    // A slant along neither the ruler nor its lines leans the lines against the row.
+    private static readonly double[] Leans = [0, -0.08, 0.08, -0.16, 0.16];
+
+    // Fewer patches side by side have no longest axis.
+    private const int LeastOnAxis = 8;
 
     // Five lines that are longer, at every fifth: four more among twenty alike would be by chance in a few pictures of pins.
     private const int LeastLines = 23;
@@ -45,6 +54,8 @@ internal static class RulerFinder
     // Share of the period.
     private const double MostScatter = 0.04;
 
+    private static readonly double[] Times = [1, 2];
+
     // What repeats beside a row within so many periods is read with it.
     private const double Beside = 8;
 
@@ -57,17 +68,18 @@ internal static class RulerFinder
         for (var tried = 0; tried < MostRows; tried++)
         {
             if (Longest(patches, used) is not { Count: > 2 } row) break;
-            Use(patches, used, row);
-            if (Read(grey, [.. row.Select(index => patches[index])]) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
+            var direction = Direction(patches, row);
+            Use(patches, used, row, direction);
+            if (Read(grey, [.. row.Select(index => patches[index])], direction) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
         }
 
         return [.. found.OrderByDescending(ruler => ruler.Gaps)];
     }
 
-    private static void Use(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, List<int> row)
+    private static void Use(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, List<int> row, double direction)
     {
-        var (x, y, turn, period) = patches[row[row.Count / 2]];
-        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var (x, y, _, period) = patches[row[row.Count / 2]];
+        var (dx, dy) = (Elementary.Cos(direction), Elementary.Sin(direction));
         var reach = row.Max(index => Math.Abs(((patches[index].X - x) * dx) + ((patches[index].Y - y) * dy))) + Patch;
         for (var i = 0; i < patches.Count; i++)
         {
@@ -160,51 +172,79 @@ internal static class RulerFinder
         for (var start = 0; start < patches.Count; start += stride)
         {
             if (used[start]) continue;
-            var (length, row) = Run(patches, used, start, patches[start].Turn);
-            if (length > most) (most, best) = (length, row);
+            foreach (var lean in Leans)
+            {
+                var (length, row) = Run(patches, used, start, patches[start].Turn + lean);
+                if (length > most) (most, best) = (length, row);
+            }
         }
 
         if (best is null) return null;
         // One patch's own direction is a degree or two off, and drifts out of a long row: that of all of them is followed again.
         for (var again = 0; again < 2; again++)
         {
-            var first = patches[best[0]].Turn;
-            var (length, row) = Run(patches, used, best[best.Count / 2], first + best.Average(index => Half(patches[index].Turn - first)));
+            var (length, row) = Run(patches, used, best[best.Count / 2], Direction(patches, best));
             if (length >= most) (most, best) = (length, row);
         }
 
         return best;
     }
 
-    /// <summary>The run of patches that goes through one of them in a direction, and how long it is, px.</summary>
-    private static (double Length, List<int> Row) Run(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, int start, double turn)
+    /// <summary>The run of patches that goes through one of them in a direction, and how long it is, px: each leans and repeats as its neighbours do, while a slant may change both along the run.</summary>
+    private static (double Length, List<int> Row) Run(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, int start, double direction)
     {
-        var (x, y, _, period) = patches[start];
-        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var (x, y, turn, period) = patches[start];
+        var (dx, dy) = (Elementary.Cos(direction), Elementary.Sin(direction));
         var row = new List<(double At, int Index)>();
         for (var i = 0; i < patches.Count; i++)
         {
-            if (used[i] || Math.Abs(patches[i].Period - period) > (MostStretch * period) + Step || Math.Abs(Half(patches[i].Turn - turn)) > MostTurn) continue;
             var (px, py) = (patches[i].X - x, patches[i].Y - y);
-            if (i == start || Math.Abs((px * -dy) + (py * dx)) < Stride) row.Add(((px * dx) + (py * dy), i));
+            if (used[i] || (i != start && Math.Abs((px * -dy) + (py * dx)) >= Stride)) continue;
+            if (Math.Abs(patches[i].Period - period) > (MostStretchInAll * period) + Step || Math.Abs(Half(patches[i].Turn - turn)) > MostTurnInAll) continue;
+            row.Add(((px * dx) + (py * dy), i));
         }
 
         row.Sort();
         var own = row.FindIndex(each => each.Index == start);
         if (own < 0) return (0, []);
-        var (from, to) = (own, own);
-        while (from > 0 && row[from].At - row[from - 1].At < 4 * Patch) from--;
-        while (to + 1 < row.Count && row[to + 1].At - row[to].At < 4 * Patch) to++;
-        return (row[to].At - row[from].At, row.GetRange(from, to - from + 1).ConvertAll(each => each.Index));
+        List<int> run = [.. Followed(-1), start, .. Followed(1)];
+        var (first, last) = (patches[run[0]], patches[run[^1]]);
+        return (Math.Abs(((last.X - first.X) * dx) + ((last.Y - first.Y) * dy)), run);
+
+        IEnumerable<int> Followed(int way)
+        {
+            var (at, nowTurn, nowPeriod) = (row[own].At, turn, period);
+            var followed = new List<int>();
+            for (var k = own + way; k >= 0 && k < row.Count && Math.Abs(row[k].At - at) < 4 * Patch; k += way)
+            {
+                var next = patches[row[k].Index];
+                var leans = Half(next.Turn - nowTurn);
+                if (Math.Abs(next.Period - nowPeriod) > (MostStretch * nowPeriod) + Step || Math.Abs(leans) > MostTurn) continue;
+                (at, nowTurn, nowPeriod) = (row[k].At, nowTurn + (Follow * leans), nowPeriod + (Follow * (next.Period - nowPeriod)));
+                followed.Add(row[k].Index);
+            }
+
+            if (way < 0) followed.Reverse();
+            return followed;
+        }
+    }
+
+    /// <summary>The direction in which patches lie: that of the longest axis of where they are, or what each of them leans to where they are few.</summary>
+    private static double Direction(List<(double X, double Y, double Turn, double Period)> patches, List<int> row)
+    {
+        var (x, y, first) = (row.Average(index => patches[index].X), row.Average(index => patches[index].Y), patches[row[0]].Turn);
+        var turn = first + row.Average(index => Half(patches[index].Turn - first));
+        if (row.Count < LeastOnAxis) return turn;
+        var (xx, xy, yy) = (row.Sum(index => Square(patches[index].X - x)), row.Sum(index => (patches[index].X - x) * (patches[index].Y - y)), row.Sum(index => Square(patches[index].Y - y)));
+        var axis = Elementary.Atan2(2 * xy, xx - yy) / 2;
+        return turn + Half(axis - turn);
     }
 
     /// <summary>The ruler along a row of patches: read along several lines beside one another, the one with the most lines that still tells longer ones.</summary>
-    private static FoundRuler? Read(GreyPicture grey, List<(double X, double Y, double Turn, double Period)> row)
+    private static FoundRuler? Read(GreyPicture grey, List<(double X, double Y, double Turn, double Period)> row, double direction)
     {
         var (x, y) = (row.Average(each => each.X), row.Average(each => each.Y));
-        var first = row[0].Turn;
-        var turn = first + row.Average(each => Half(each.Turn - first));
-        var (dx, dy) = (Elementary.Cos(turn), Elementary.Sin(turn));
+        var (dx, dy) = (Elementary.Cos(direction), Elementary.Sin(direction));
         var (low, high) = (row.Min(each => ((each.X - x) * dx) + ((each.Y - y) * dy)) - Patch, row.Max(each => ((each.X - x) * dx) + ((each.Y - y) * dy)) + Patch);
         var period = row.Select(each => each.Period).Order().ElementAt(row.Count / 2);
         if (high - low < LeastLines * period) return null;
@@ -215,7 +255,8 @@ internal static class RulerFinder
             PicturePoint At(double along) => new((x + (along * dx) - (aside * dy)) * grey.PxPerPx, (y + (along * dy) + (aside * dx)) * grey.PxPerPx);
             var (from, to) = Within(low, high, along => At(along).X >= 0 && At(along).Y >= 0 && At(along).X <= grey.Width * grey.PxPerPx && At(along).Y <= grey.Height * grey.PxPerPx);
             if (to - from < LeastLines * LeastPeriod || RulerSearch.Find(grey, At(from), At(to), least, longer: false) is not { } found) continue;
-            if (Math.Abs((found.PeriodPx / grey.PxPerPx) - period) <= 0.2 * period) rows.Add((found.Gaps, At(from), At(to)));
+            // Where every second line is longer, patches beyond the shortest repeat with twice what the lines lie apart.
+            if (Times.Any(times => Math.Abs((found.PeriodPx / grey.PxPerPx * times) - period) <= 0.2 * period)) rows.Add((found.Gaps, At(from), At(to)));
         }
 
         // All lines are seen where the shortest are; which are longer costs more and is asked along a few such rows alone.
@@ -236,8 +277,8 @@ internal static class RulerFinder
         return (low, high);
     }
 
-    // Scatter of the lines about even steps, from the doubt of the ends: a row that slipped by a line or two scatters more than this.
-    private static bool Even(FoundRuler found, double pxPerPx) => found.EndPx * Math.Sqrt(found.Gaps + 1) / 2 < Math.Max(MostScatter * found.PeriodPx, 0.3 * pxPerPx);
+    // Scatter of the lines about even steps: a row that slipped by a line or two scatters more than this.
+    private static bool Even(FoundRuler found, double pxPerPx) => found.ScatterPx < Math.Max(MostScatter * found.PeriodPx, 0.3 * pxPerPx);
 
     // Fives, or an inch halved at least twice, each often enough; both at once are neither.
     private static bool IsRuled(FoundRuler found)
@@ -255,6 +296,8 @@ internal static class RulerFinder
         var along = (mx * dx) + (my * dy);
         return Math.Abs((my * dx) - (mx * dy)) < 8 * a.PeriodPx && along > 0 && along < a.First.DistanceTo(a.Last);
     }
+
+    private static double Square(double x) => x * x;
 
     // Directions of lines: half a turn is none.
     private static double Half(double turn) => turn - (Math.PI * Math.Round(turn / Math.PI));
