@@ -27,6 +27,8 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         // What is printed there, line by line, and drawn over the body.
         await Assertions.Expect(reading.Locator(".wholes label:first-child bdi")).ToHaveTextAsync(Mark("U1"));
         await Assertions.Expect(reading.Locator("polygon.over")).ToHaveCountAsync(3);
+        // Whoever asked sees what came of it, though it stands below the picture.
+        await Assertions.Expect(reading.Locator("svg.upright")).ToBeInViewportAsync(new() { Ratio = 1 });
         Assert.True(await reading.Locator("svg.upright image").EvaluateAsync<bool>("async (image) => { const seen = new Image(); seen.src = image.getAttribute('href'); await seen.decode(); return seen.naturalWidth > 100; }"));
         // The mark is that of the nRF52832 (its maker's product specification): the candidates follow.
         await Assertions.Expect(window.Page.GetByRole(AriaRole.Region, new() { Name = "Table of candidates" }).Locator("tbody tr").First).ToContainTextAsync("nRF52832");
@@ -72,6 +74,7 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await Assertions.Expect(panel).ToContainTextAsync("2 marks read; 1 passed over that a person has read.");
         await Assertions.Expect(panel.Locator("summary")).ToContainTextAsync("1 spot could not be read: R1");
         await Assertions.Expect(window.Page.Locator("table.parts tbody tr", new() { HasTextString = "U1" })).ToContainTextAsync("read by the machine");
+        // One page further: why, and the way to what would help.
         await panel.Locator("summary").ClickAsync();
         await Assertions.Expect(panel).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at.");
         await Bears(window, "list");
@@ -87,6 +90,13 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.Locator("h1").ClickAsync();
         await window.Page.Keyboard.PressAsync("i");
         await Assertions.Expect(panel).ToContainTextAsync("1 mark read; 2 passed over that these networks have read before.");
+
+        await window.Go("/dossiers/band/name/R1");
+        await window.Page.Keyboard.PressAsync("i");
+        await Assertions.Expect(window.Page.Locator("section.reading .doubt")).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at.");
+        await window.Page.Keyboard.PressAsync("b");
+        await window.Arrives("/dossiers/band/see/*");
+        await Assertions.Expect(window.Page.GetByRole(AriaRole.Button, new() { Name = "Body" })).ToHaveAttributeAsync("aria-pressed", "true");
 
         // In the room See the lines of the selected spot are drawn where they were found.
         var sha256 = bench.Stored("band", session => session.View.Live<FileAdded>().Single().Value.Sha256);

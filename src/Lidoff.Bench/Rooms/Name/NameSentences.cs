@@ -1,5 +1,6 @@
 using Lidoff.Bench.Showing;
 using Lidoff.Bench.Working;
+using Lidoff.Evidence.Working;
 using Lidoff.Naming.Kinds;
 using Lidoff.Weighing.Modelling;
 
@@ -78,6 +79,9 @@ public static class NameSentences
         Naming.Kinds.Verdict.Reject => $"{spot} is not {part}",
         _ => $"{spot} is in no list",
     };
+
+    /// <summary>How far all marks are that are being read.</summary>
+    public static string Reading(Job job) => $"{job.Name}: {job.Progress.Words}" + (job.Progress.Total > 0 ? $", {job.Progress.Done + 1} of {job.Progress.Total}" : "");
 
     /// <summary>What became of all marks that were to be read.</summary>
     public static string ReadAll(ReadTally tally)

@@ -7,8 +7,10 @@ namespace Lidoff.Seeing.Reading.Engine;
 /// <summary>Reads the brightness of a part of a picture file, upright, under the picture library's caps.</summary>
 public static class GreyPyramidFile
 {
-    // Characters of 12 px on the finder's sheet are 48 rows of the reader at this size; more only costs memory.
-    private const int LongSide = 2400;
+    /// <summary>
+    /// Longest side that is held, px: characters of 12 px on the finder's sheet are 48 rows of the reader at this size; more only costs memory.
+    /// </summary>
+    public const int LongSide = 2400;
 
     /// <summary>The part of a picture around a region, with as much again around it as its turn needs; a large one shrunk by averaging.</summary>
     /// <param name="path">The file.</param>

@@ -37,7 +37,8 @@ public sealed class PictureReading(IReadingNetworks networks)
         return GreyPyramidFile.Read(path, name, header, PictureRegion.Box(0, 0, header.Width, header.Height)).Then(grey => reader.Body(grey, place));
     }
 
-    private static Fault? Fits(string name, PictureHeader header, PictureRegion region)
+    /// <summary>Why nothing can be read in a region of a picture: it lies outside, or is too small; null where it can.</summary>
+    internal static Fault? Fits(string name, PictureHeader header, PictureRegion region)
     {
         var corners = region.Corners;
         var outside = corners.Max(c => c.X) <= 0 || corners.Min(c => c.X) >= header.Width || corners.Max(c => c.Y) <= 0 || corners.Min(c => c.Y) >= header.Height;

@@ -8,7 +8,10 @@ using Lidoff.Seeing.Reading.Networks;
 
 namespace Lidoff.Seeing.Reading.Spots;
 
-/// <summary>Reads the mark of a spot in the pictures that show it: finds the body in each, scans it, and combines what was scanned. The networks must be there.</summary>
+/// <summary>
+/// Reads the mark of a spot in the pictures that show it: finds the body in each, scans it, and combines what was scanned. The networks must be
+/// there. The pictures it looked through last are kept, since many spots lie in one; not to be used from two threads at once.
+/// </summary>
 public sealed class SpotReader(IReadingNetworks networks)
 {
     // An outline follows the body's edge, where print may begin; a little around it costs nothing.
@@ -27,20 +30,29 @@ public sealed class SpotReader(IReadingNetworks networks)
     // Where no body is seen at all, a single sign may be anything. A choice of ours.
     private const int LeastOfAMark = 3;
 
-    private readonly PictureReading reading = new(networks);
+    // A board's overview and the close-up at hand.
+    private const int MostKept = 2;
+
     private readonly MarkReader reader = new(networks);
+    private readonly List<(string Path, GreyPyramid Grey)> kept = [];
 
     /// <summary>Scans a spot in one picture; a fault says that its body was not found there, or why the picture cannot be read.</summary>
     public Outcome<SpotScan> Scan(string spot, SpotPicture picture)
     {
         Guard.NotNull(picture);
-        if (picture.Outline is { } outline) return In(picture, outline.Grown(Around * Math.Max(outline.Width, outline.Height)));
-        if (picture.Box is { } box) return Body(picture, box.Middle).Then(found => In(picture, Within(found, box)));
-        return Body(picture, picture.At!.Value).Then(found => found switch
+        if (picture.Outline is { } outline)
+        {
+            var around = outline.Grown(Around * Math.Max(outline.Width, outline.Height));
+            return In(picture, around, GreyPyramidFile.Read(picture.Path, picture.Name, picture.Header, around));
+        }
+
+        var seen = Whole(picture);
+        if (picture.Box is { } box) return seen.Then(whole => Seen(picture, Within(reader.Body(whole, box.Middle), box), whole));
+        return seen.Then(whole => reader.Body(whole, picture.At!.Value) switch
         {
             { } body when picture.Others.Any(body.Holds) => ReadingSentences.BoardNotBody(spot, picture.Name),
-            { } body => In(picture, body).Then(scan => IsLarge(body, picture) && scan.Read.Lines.Count > 0 && !IsOneMark(scan) ? ReadingSentences.BoardNotBody(spot, picture.Name) : (Outcome<SpotScan>)scan),
-            _ => Filling(spot, picture),
+            { } body => Seen(picture, body, whole).Then(scan => IsLarge(body, picture) && scan.Read.Lines.Count > 0 && !IsOneMark(scan) ? ReadingSentences.BoardNotBody(spot, picture.Name) : (Outcome<SpotScan>)scan),
+            _ => Filling(spot, picture, whole),
         });
     }
 
@@ -95,36 +107,56 @@ public sealed class SpotReader(IReadingNetworks networks)
         return [.. well.Concat(sums.SkipWhile(each => each.Sum >= AboutAsWell * sums[0].Sum)).Select(each => each.Scan)];
     }
 
-    private Outcome<PictureRegion?> Body(SpotPicture picture, PicturePoint at) => reading.Body(picture.Path, picture.Name, picture.Header, at);
+    private Outcome<GreyPyramid> Whole(SpotPicture picture)
+    {
+        if (kept.FindIndex(each => each.Path == picture.Path) is >= 0 and var at)
+        {
+            var found = kept[at];
+            kept.RemoveAt(at);
+            kept.Add(found);
+            return found.Grey;
+        }
+
+        return GreyPyramidFile.Read(picture.Path, picture.Name, picture.Header, All(picture)).Then(grey =>
+        {
+            if (kept.Count == MostKept) kept.RemoveAt(0);
+            kept.Add((picture.Path, grey));
+            return grey;
+        });
+    }
 
     private static PictureRegion Within(PictureRegion? found, PixelBox box) =>
         found is { } body && body.Width * body.Height is var area && area >= LeastOfBox * box.Width * box.Height && area <= MostOfBox * box.Width * box.Height
             ? body : PictureRegion.Box(box.X, box.Y, box.Width, box.Height);
 
-    private Outcome<SpotScan> In(SpotPicture picture, PictureRegion region) => reading.Scan(picture.Path, picture.Name, picture.Header, region).Then<SpotScan>(mark =>
+    // A picture that is held as large as it is holds every part of it; of a larger one the part is read by itself.
+    private Outcome<SpotScan> Seen(SpotPicture picture, PictureRegion region, GreyPyramid whole) =>
+        In(picture, region, Math.Max(picture.Header.Width, picture.Header.Height) <= GreyPyramidFile.LongSide ? whole : GreyPyramidFile.Read(picture.Path, picture.Name, picture.Header, region));
+
+    private Outcome<SpotScan> In(SpotPicture picture, PictureRegion region, Outcome<GreyPyramid> held) => PictureReading.Fits(picture.Name, picture.Header, region) is { } fault ? fault : held.Then<SpotScan>(grey =>
     {
+        var mark = reader.Scan(grey, region);
         var read = reader.Weigh(mark);
         var kept = read.Lines.Select(line => line.Region).ToHashSet();
         return new SpotScan(picture, region, mark with { Lines = [.. mark.Lines.Where(line => kept.Contains(line.Outline))] }, read);
     });
 
     // A close picture is all body: then the whole of it is read, where what stands there is one block of text and nobody else was pointed at.
-    private Outcome<SpotScan> Filling(string spot, SpotPicture picture)
+    private Outcome<SpotScan> Filling(string spot, SpotPicture picture, GreyPyramid grey)
     {
         var none = ReadingSentences.NoBody(spot, picture.Name);
         if (picture.Others.Count > 0) return none;
-        var whole = PictureRegion.Box(0, 0, picture.Header.Width, picture.Header.Height);
-        return GreyPyramidFile.Read(picture.Path, picture.Name, picture.Header, whole).Then(grey =>
-        {
-            var sheet = FinderSheet.Of(grey, whole);
-            var (x, y) = whole.Inside(picture.At!.Value);
-            BodyFinder.Find(networks.Find(sheet), new((sheet.ValidWidth / 2.0) + (x / sheet.Step), (sheet.ValidHeight / 2.0) + (y / sheet.Step)), out var cut);
-            return cut ? In(picture, whole).Then(scan => IsOneMark(scan) && scan.Read.Lines.Sum(line => line.Reading.Text.Length) >= LeastOfAMark ? scan : (Outcome<SpotScan>)none) : none;
-        });
+        var all = All(picture);
+        var sheet = FinderSheet.Of(grey, all);
+        var (x, y) = all.Inside(picture.At!.Value);
+        BodyFinder.Find(networks.Find(sheet), new((sheet.ValidWidth / 2.0) + (x / sheet.Step), (sheet.ValidHeight / 2.0) + (y / sheet.Step)), out var cut);
+        return cut ? In(picture, all, grey).Then(scan => IsOneMark(scan) && scan.Read.Lines.Sum(line => line.Reading.Text.Length) >= LeastOfAMark ? scan : (Outcome<SpotScan>)none) : none;
     }
+
+    private static PictureRegion All(SpotPicture picture) => PictureRegion.Box(0, 0, picture.Header.Width, picture.Header.Height);
 
     private static bool IsLarge(PictureRegion body, SpotPicture picture) => body.Width * body.Height >= Large * picture.Header.Width * picture.Header.Height;
 
     private static bool IsOneMark(SpotScan scan) => scan.Read.Lines.Count > 0
-        && TextBlock.IsOne([.. scan.Read.Lines.Select(line => line.Region)], scan.Picture.At!.Value, PictureRegion.Box(0, 0, scan.Picture.Header.Width, scan.Picture.Header.Height));
+        && TextBlock.IsOne([.. scan.Read.Lines.Select(line => line.Region)], scan.Picture.At!.Value, All(scan.Picture));
 }

@@ -76,13 +76,14 @@ public sealed class MarkReadingsTests : RoomContext
     [Fact]
     public async Task Where_nothing_can_be_read_a_sentence_says_why_and_nothing_is_stored()
     {
-        using var folder = new TempFolder();
         await RenderedBoards.Add(Bench);
         Bench.Set("d", "", RenderedBoards.Spot("R1", kind: "resistor"), RenderedBoards.Spot("U1"));
         var page = Page("R1");
         On(page, "[data-key=i]", e => e.Click());
         page.WaitForAssertion(() => Assert.Contains("No body was found in “brindle-main-top.png” where R1 was pointed at.", page.Find(".reading .doubt").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<ReadingSighting>());
+        // The way to what would help.
+        Assert.EndsWith("?tool=body", page.Find(".reading [data-key=b]").GetAttribute("href"), StringComparison.Ordinal);
     }
 
     [Fact]

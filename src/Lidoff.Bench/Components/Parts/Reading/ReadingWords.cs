@@ -21,6 +21,8 @@ internal static class ReadingWords
 
     public const string Correct = "Put it into the line of the mark, to be corrected place by place";
 
+    public const string Outline = "Outline its body by three corners in the picture that shows it";
+
     public const string WholeLine = "Whole line";
 
     public static string AsOne(int pictures) => $"{Count.Of(pictures, "picture")} of it read as one";
