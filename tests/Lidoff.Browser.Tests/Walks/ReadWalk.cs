@@ -76,7 +76,7 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await Assertions.Expect(window.Page.Locator("table.parts tbody tr", new() { HasTextString = "U1" })).ToContainTextAsync("read by the machine");
         // One page further: why, and the way to what would help.
         await panel.Locator("summary").ClickAsync();
-        await Assertions.Expect(panel).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at.");
+        await Assertions.Expect(panel).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at, nor text under that place.");
         await Bears(window, "list");
         // All of it is one act.
         await window.Page.Locator("h1").ClickAsync();
@@ -93,7 +93,7 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
 
         await window.Go("/dossiers/band/name/R1");
         await window.Page.Keyboard.PressAsync("i");
-        await Assertions.Expect(window.Page.Locator("section.reading .doubt")).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at.");
+        await Assertions.Expect(window.Page.Locator("section.reading .doubt")).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at, nor text under that place.");
         await window.Page.Keyboard.PressAsync("b");
         await window.Arrives("/dossiers/band/see/*");
         await Assertions.Expect(window.Page.GetByRole(AriaRole.Button, new() { Name = "Body" })).ToHaveAttributeAsync("aria-pressed", "true");

@@ -102,7 +102,7 @@ public sealed class ReadSpotsTests : IDisposable
         Assert.Equal("reading", JsonDocument.Parse(talk.Out[0]).RootElement.GetProperty("kind").GetString());
         Assert.Equal("U3", JsonDocument.Parse(talk.Out[1]).RootElement.GetProperty("id").GetString());
         Assert.Equal("Passed over: 1 read by a person (--marked reads them too).", talk.Said[0]);
-        Assert.StartsWith("No body was found in “board.png” where U3 was pointed at.", Assert.Single(talk.Said.Skip(1)), StringComparison.Ordinal);
+        Assert.StartsWith("No body was found in “board.png” where U3 was pointed at, nor text under that place.", Assert.Single(talk.Said.Skip(1)), StringComparison.Ordinal);
         // Taken back, it is not read again unless it is asked for by name.
         await Note($$"""{"kind":"undo","target":"{{Assert.Single(await Readings())}}"}""");
         Assert.DoesNotContain((await Run("read", "d", "--all")).Talk.Out, line => line.StartsWith("U1", StringComparison.Ordinal));

@@ -30,6 +30,17 @@ public sealed class SpotReader(IReadingNetworks networks)
     // Where no body is seen at all, a single sign may be anything. A choice of ours.
     private const int LeastOfAMark = 3;
 
+    // How wide around a click text is looked for first, px, and how much wider each next time; as bodies are.
+    private const double FirstLook = 160;
+    private const double Wider = 1.8;
+
+    // In heights of a line: room that the finder wants around a mark, and how long its region is at least. Choices of ours.
+    private const double Room = 1.2;
+    private const double LeastAlong = 10;
+
+    // A line less likely right than this is no proof that text stands there. A choice of ours.
+    private const double Legible = 0.1;
+
     // A board's overview and the close-up at hand.
     private const int MostKept = 2;
 
@@ -50,9 +61,9 @@ public sealed class SpotReader(IReadingNetworks networks)
         if (picture.Box is { } box) return seen.Then(whole => Seen(picture, Within(reader.Body(whole, box.Middle), box), whole));
         return seen.Then(whole => reader.Body(whole, picture.At!.Value) switch
         {
-            { } body when picture.Others.Any(body.Holds) => ReadingSentences.BoardNotBody(spot, picture.Name),
-            { } body => Seen(picture, body, whole).Then(scan => IsLarge(body, picture) && scan.Read.Lines.Count > 0 && !IsOneMark(scan) ? ReadingSentences.BoardNotBody(spot, picture.Name) : (Outcome<SpotScan>)scan),
-            _ => Filling(spot, picture, whole),
+            { } body when picture.Others.Any(body.Holds) => Under(picture, whole, spot, ReadingSentences.BoardNotBody(spot, picture.Name)),
+            { } body => Seen(picture, body, whole).Then(scan => IsLarge(body, picture) && scan.Read.Lines.Count > 0 && !IsOneMark(scan) ? Under(picture, whole, spot, ReadingSentences.BoardNotBody(spot, picture.Name)) : scan),
+            _ => Filling(picture, whole) is { Ok: true } filled ? filled : Under(picture, whole, spot, ReadingSentences.NoBody(spot, picture.Name)),
         });
     }
 
@@ -94,6 +105,7 @@ public sealed class SpotReader(IReadingNetworks networks)
             }
         }
 
+        says.AddRange(used.Select(scan => scan.Says).Where(each => each.Length > 0));
         says.AddRange(scans.Except(legible).Select(scan => ReadingSentences.LeftOut(scan.Picture.Name, ReadingSentences.NothingRead)));
         var sighting = ReadingSighting.Of(spot, used.ConvertAll(scan => scan.Picture.Sha256), used[0].Region, read, networks, program);
         return sighting with { Says = [.. sighting.Says, .. says] };
@@ -142,16 +154,44 @@ public sealed class SpotReader(IReadingNetworks networks)
     });
 
     // A close picture is all body: then the whole of it is read, where what stands there is one block of text and nobody else was pointed at.
-    private Outcome<SpotScan> Filling(string spot, SpotPicture picture, GreyPyramid grey)
+    private Outcome<SpotScan> Filling(SpotPicture picture, GreyPyramid grey)
     {
-        var none = ReadingSentences.NoBody(spot, picture.Name);
+        var none = ReadingSentences.NoBody("", picture.Name);
         if (picture.Others.Count > 0) return none;
         var all = All(picture);
         var sheet = FinderSheet.Of(grey, all);
         var (x, y) = all.Inside(picture.At!.Value);
         BodyFinder.Find(networks.Find(sheet), new((sheet.ValidWidth / 2.0) + (x / sheet.Step), (sheet.ValidHeight / 2.0) + (y / sheet.Step)), out var cut);
-        return cut ? In(picture, all, grey).Then(scan => IsOneMark(scan) && scan.Read.Lines.Sum(line => line.Reading.Text.Length) >= LeastOfAMark ? scan : (Outcome<SpotScan>)none) : none;
+        return cut ? In(picture, all, grey).Then(scan => IsOneMark(scan) && IsAMark(scan, "") ? scan : (Outcome<SpotScan>)none) : none;
     }
+
+    // Where no body shows, or a board, what hangs together under the click itself is the mark that was meant: from close up to the whole picture.
+    private Outcome<SpotScan> Under(SpotPicture picture, GreyPyramid whole, string spot, Fault none)
+    {
+        var at = picture.At!.Value;
+        var most = (double)Math.Max(picture.Header.Width, picture.Header.Height);
+        for (var side = Math.Min(most, FirstLook); ; side = Math.Min(most, side * Wider))
+        {
+            var window = new PictureRegion(at, side, side, 0);
+            var sheet = FinderSheet.Of(whole, window);
+            var lines = sheet.IsEven ? [] : LineFinder.Find(networks.Find(sheet)).Select(line => sheet.ToPicture(line.Outline)).ToList();
+            // What runs out of the window is looked at from farther away; what others were pointed at in is theirs.
+            if (TextBlock.Under(lines, at) is var (around, height) && (side >= most || around.Grown(height).Corners.All(window.Holds)))
+            {
+                if (picture.Others.Any(around.Holds)) return none;
+                var roomy = around.Grown(Math.Max(Room * height, ((LeastAlong * height) - Math.Max(around.Width, around.Height)) / 2));
+                return Seen(picture, roomy, whole).Then(scan => IsUnder(scan, at) && IsAMark(scan, spot) ? scan with { Says = ReadingSentences.UnderTheClick(picture.Name) } : (Outcome<SpotScan>)none);
+            }
+
+            if (side >= most) return none;
+        }
+    }
+
+    // What could be read lies there, and not beside something that only looked like text.
+    private static bool IsUnder(SpotScan scan, PicturePoint at) => TextBlock.Under([.. scan.Read.Lines.Where(line => line.Reading.P >= Legible).Select(line => line.Region)], at) is not null;
+
+    // Designators stand on the board beside their parts.
+    private static bool IsAMark(SpotScan scan, string spot) => string.Concat(scan.Read.Lines.Select(line => line.Reading.Text)) is var text && text.Count(letter => letter != '?') >= LeastOfAMark && text != spot;
 
     private static PictureRegion All(SpotPicture picture) => PictureRegion.Box(0, 0, picture.Header.Width, picture.Header.Height);
 

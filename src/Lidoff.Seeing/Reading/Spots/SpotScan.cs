@@ -8,4 +8,5 @@ namespace Lidoff.Seeing.Reading.Spots;
 /// <param name="Region">The body that was looked at, px.</param>
 /// <param name="Mark">What was scanned; lines that are noise are left out.</param>
 /// <param name="Read">The same, weighed by itself.</param>
-public sealed record SpotScan(SpotPicture Picture, PictureRegion Region, ScannedMark Mark, ReadMark Read);
+/// <param name="Says">What is to be said of where it was looked for; empty where the body was found.</param>
+public sealed record SpotScan(SpotPicture Picture, PictureRegion Region, ScannedMark Mark, ReadMark Read, string Says = "");

@@ -11,6 +11,11 @@ internal static class TextBlock
     private const double Apart = 2.5;
     private const double Beside = 3;
 
+    // In heights of a line, of text that is meant without its body being seen: lines closer than that are one mark, and a click that near is on it.
+    // Choices of ours.
+    private const double Together = 1.2;
+    private const double Touching = 0.5;
+
     // A mark on a body that fills the picture takes up that much of its longer side at least. A choice of ours.
     private const double LeastShare = 0.25;
 
@@ -31,6 +36,41 @@ internal static class TextBlock
         var near = Beside * height;
         return reached.Count == lines.Count && at.X >= left - near && at.X <= right + near && at.Y >= top - near && at.Y <= foot + near
             && Math.Max(right - left, foot - top) >= LeastShare * Math.Max(whole.Width, whole.Height);
+    }
+
+    /// <summary>
+    /// The rectangle around the lines that hang together under a place, along the longest of them, and the height of a line; null where none lies
+    /// there: who points beside a text does not mean it.
+    /// </summary>
+    public static (PictureRegion Around, double Height)? Under(IReadOnlyList<PictureRegion> lines, PicturePoint at)
+    {
+        var left = lines.ToList();
+        while (left.Count > 0)
+        {
+            var block = new List<PictureRegion> { left[0] };
+            left.RemoveAt(0);
+            for (var before = 0; before < block.Count;)
+            {
+                before = block.Count;
+                var near = left.Where(line => block.Any(other => Gap(line, other) <= Together * Math.Min(line.Height, other.Height))).ToList();
+                block.AddRange(near);
+                left.RemoveAll(near.Contains);
+            }
+
+            var height = block.Select(line => line.Height).Order().ElementAt(block.Count / 2);
+            var hull = Hull(block);
+            if (hull.Grown(Touching * height).Holds(at)) return (hull, height);
+        }
+
+        return null;
+    }
+
+    private static PictureRegion Hull(List<PictureRegion> block)
+    {
+        var frame = new PictureRegion(default, 1, 1, block.MaxBy(line => line.Width).Turn);
+        var inside = block.SelectMany(line => line.Corners).Select(frame.Inside).ToList();
+        var (left, right, top, foot) = (inside.Min(p => p.X), inside.Max(p => p.X), inside.Min(p => p.Y), inside.Max(p => p.Y));
+        return new(frame.At((left + right) / 2, (top + foot) / 2), right - left, foot - top, frame.Turn);
     }
 
     // Px between the upright boxes around two lines.

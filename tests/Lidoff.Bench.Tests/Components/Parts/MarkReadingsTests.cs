@@ -80,7 +80,7 @@ public sealed class MarkReadingsTests : RoomContext
         Bench.Set("d", "", RenderedBoards.Spot("R1", kind: "resistor"), RenderedBoards.Spot("U1"));
         var page = Page("R1");
         On(page, "[data-key=i]", e => e.Click());
-        page.WaitForAssertion(() => Assert.Contains("No body was found in “brindle-main-top.png” where R1 was pointed at.", page.Find(".reading .doubt").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("No body was found in “brindle-main-top.png” where R1 was pointed at, nor text under that place.", page.Find(".reading .doubt").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<ReadingSighting>());
         // The way to what would help.
         Assert.EndsWith("?tool=body", page.Find(".reading [data-key=b]").GetAttribute("href"), StringComparison.Ordinal);

@@ -53,17 +53,38 @@ public sealed class SpotReaderTests : IDisposable
         var top = Shot("brindle-main-top.png");
         // A resistor of 22 × 11 px.
         Assert.Equal(
-            "No body was found in “brindle-main-top.png” where R1 was pointed at. Outline its body by three of its corners, note a box around it, or take a picture from closer up.",
+            "No body was found in “brindle-main-top.png” where R1 was pointed at, nor text under that place. Point at the mark itself, outline the body by three of its corners, note a box around it, or take a picture from closer up.",
             Assert.Single(Weigh("R1", [Pointed(top, "R1")]).Faults).Say);
         // Bare solder resist between the parts: what hangs together around it is the board, on which U8 stands.
         var bottom = Shot("brindle-main-bottom.png");
         var board = Weigh("P2", [Pointed(bottom, "P2") with { Others = [Part(bottom, "U8").Centre] }]);
-        Assert.Equal("What was found in “brindle-main-bottom.png” around P2 holds more than one part: it is a board and no body. Outline the body of P2 by three of its corners, or note a box around it.", Assert.Single(board.Faults).Say);
+        Assert.Equal("What was found in “brindle-main-bottom.png” around P2 holds more than one part: it is a board and no body. Point at the mark itself, outline the body of P2 by three of its corners, or note a box around it.", Assert.Single(board.Faults).Say);
         // One picture that will do is enough, and the other is told.
         var reading = Read("U1", [Pointed(bottom, "R4"), Outlined(Shot("brindle-u1.png"), "U1")]);
         Assert.Equal(Truth("brindle-u1.png", "U1"), reading.Lines.Select(line => line.Readings[0].Text));
         Assert.Contains(reading.Says, says => says.StartsWith("No body was found in “brindle-main-bottom.png” where U1", StringComparison.Ordinal));
         Assert.Equal([Sha(bottom)], reading.Besides);
+    }
+
+    [Fact]
+    public void Where_the_body_is_too_small_to_be_seen_the_text_under_the_click_is_read_and_no_neighbours()
+    {
+        // Bodies of 54 × 43 and 63 × 35 px.
+        foreach (var (name, spot) in new[] { ("brindle-main-top.png", "X1"), ("brindle-main-bottom.png", "Q1") })
+        {
+            var reading = Read(spot, [Pointed(Shot(name), spot)]);
+            Assert.Equal(Truth(name, spot), reading.Lines.Select(line => line.Readings[0].Text));
+            Assert.Equal($"No body was found in “{name}”: the text that was pointed at was read.", Assert.Single(reading.Says));
+        }
+
+        // A coil beside the lamp driver, whose mark is the nearest text.
+        var lamp = Shot("brindle-lamp-top.png");
+        Assert.False(Weigh("L2", [Pointed(lamp, "L2")]).Ok);
+        Assert.False(Weigh("L2", [Pointed(lamp, "L2") with { Others = [Part(lamp, "U4").Centre] }]).Ok);
+        // What another was pointed at on is the other's: X1's own text, were X9 pointed at there.
+        Assert.False(Weigh("X1", [Pointed(Shot("brindle-main-top.png"), "X1") with { Others = [Part(Shot("brindle-main-top.png"), "X1").Centre] }]).Ok);
+        // A designator printed beside a part is none of its mark.
+        Assert.False(Weigh("8205A", [Pointed(Shot("brindle-main-bottom.png"), "Q1")]).Ok);
     }
 
     [Fact]
