@@ -17,12 +17,12 @@ public sealed class ClassFactor : ILikelihoodFactor
     public double BlunderRate => 0.1;
 
     /// <inheritdoc/>
-    public bool Speaks(NameEvidence evidence) => evidence.Class is not null && ClassGroups.Of(evidence.Class) != ClassGroups.Other;
+    public bool Speaks(NameEvidence evidence) => evidence.Class is not null && ClassGroups.OfSpot(evidence.Class) != ClassGroups.Other;
 
     /// <inheritdoc/>
     public IFactorReading Read(FactorQuestion question)
     {
-        var said = ClassGroups.Of(question.Evidence.Class!);
+        var said = ClassGroups.OfSpot(question.Evidence.Class!);
         var share = said.Share / ClassGroups.All.Sum(g => g.Share);
         var logs = ClassGroups.All.Select(g => Elementary.Log(g == said ? (1 - BlunderRate) / share : BlunderRate / (1 - share))).ToArray();
         return new GroupReading(question, logs, index => FactorSentences.Class(question.Evidence.Class!, question.Catalogue.Parts[index].Class, logs[question.Catalogue.GroupOf[index]] > 0));

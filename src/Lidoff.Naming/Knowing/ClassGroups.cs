@@ -57,6 +57,12 @@ public static class ClassGroups
         return Other;
     }
 
+    /// <summary>
+    /// The group of what a person takes a spot for. A crystal or resonator is named by the frequency that is printed on it, as a resistor by its
+    /// value (common practice, no source), and not compared with the clocks that are named like it.
+    /// </summary>
+    public static ClassGroup OfSpot(string kind) => Guard.NotNull(kind).Trim().ToLowerInvariant() is "crystal" or "resonator" ? Passive : Of(kind);
+
     /// <summary>Place of a group in <see cref="All"/>.</summary>
     internal static int IndexOf(ClassGroup group)
     {

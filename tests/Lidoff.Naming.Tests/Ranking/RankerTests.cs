@@ -187,6 +187,18 @@ public class RankerTests
         Assert.DoesNotContain("fits", because.Say, StringComparison.Ordinal);
     }
 
+    // A crystal bears its frequency in MHz (common practice, no source); of this one a clock is named alike.
+    [Fact]
+    public void The_frequency_on_a_crystal_names_no_clock()
+    {
+        var ranker = new Ranker(new NamingCatalogue([new() { Name = "ZQ32000", Class = "RTC" }, .. SmallCatalogue.Parts]));
+        var (bare, crystal) = (ranker.Rank(Marked("32.000")), ranker.Rank(Marked("32.000") with { Class = "crystal" }));
+        double Odds(LocalBelief answer) => answer.Candidates.Single(each => each.Part.Name == "ZQ32000").P / answer.NoneP;
+        Assert.True(Odds(crystal) < Odds(bare) / 10, $"{Odds(crystal)} against {Odds(bare)}");
+        // Taken for a clock it would be one.
+        Assert.True(Odds(ranker.Rank(Marked("32.000") with { Class = "real-time clock" })) > Odds(bare));
+    }
+
     [Fact]
     public void One_side_of_a_body_speaks_less_than_both_and_asks_for_the_other()
     {
