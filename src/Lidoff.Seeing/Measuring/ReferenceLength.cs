@@ -18,6 +18,9 @@ public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double 
     /// <summary>True where it is no length of this picture but the scale of another one of the same camera and zoom, between these places looked at squarely.</summary>
     public bool Carried { get; init; }
 
+    /// <summary>Which ruler of the picture it is a part of: parts of one ruler are one source, wrong together or not at all. Null for a length of its own.</summary>
+    public int? Ruler { get; init; }
+
     /// <summary>The same, moved within its picture, px.</summary>
     public ReferenceLength Moved(double x, double y) => this with
     {

@@ -28,6 +28,9 @@ public sealed class ScaleFit
 
     private readonly IReadOnlyList<ReferenceLength> references;
 
+    // Which of them belong together, wrong together or not at all.
+    private readonly List<int[]> sources;
+
     // The same, where places that are known are the lengths between them: for words.
     private readonly IReadOnlyList<ReferenceLength> lengths;
     private readonly PictureFrame frame;
@@ -46,12 +49,14 @@ public sealed class ScaleFit
         this.frame = frame;
         this.clickPx = clickPx;
         ReferenceHeightMm = HeightOf(references, clickPx);
+        // Parts of one ruler are one source.
+        sources = [.. Enumerable.Range(0, references.Count).GroupBy(at => references[at].Ruler is { } ruler ? -1 - ruler : at).Select(source => source.ToArray())];
         (var likelihood, fit) = first;
         warp = Warp([.. lengths.Select(length => RelativeU(length, clickPx))]);
         var (misfit, degrees) = (fit.Misfit - likelihood.Expected, references.Count - 1 + likelihood.Degrees);
         Disagrees = misfit > ReferenceWarp.MisfitLimit(degrees, seldom: true)
-            || (slant is null && lengths.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
-            || (lengths.Count is > 1 and <= FewReferences && !warp.Even && MoreLikelyWrong(belief, slant));
+            || (slant is null && lengths.Count == 2 && sources.Count == 2 && !warp.Even && warp.Spread > BelievableWarp)
+            || (lengths.Count <= FewReferences && sources.Count > 1 && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && misfit > ReferenceWarp.MisfitLimit(degrees, seldom: false);
         // One even scale does not explain them, and a slant does: then it is believed in as in one that was meant.
         var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit) >= ShownSlant.LeastRatio ? fit.Weighed(CameraBelief.Slanted) : null;
@@ -86,7 +91,7 @@ public sealed class ScaleFit
     public double ReferenceHeightMm { get; }
 
     /// <summary>Longest reference, px.</summary>
-    public double LongestReferencePx => references.Max(reference => reference.From.DistanceTo(reference.To));
+    public double LongestReferencePx => sources.Max(source => source.Sum(at => references[at].From.DistanceTo(references[at].To)));
 
     /// <summary>Relative standard uncertainty of the best known reference: its clicks and its length alone.</summary>
     public double BestReferenceU => references.Min(reference => RelativeU(reference, clickPx));
@@ -180,10 +185,10 @@ public sealed class ScaleFit
         var seen = Seen(references, frame, clickPx, 0);
         var camera = fit.LogEvidence - seen.Sum(reference => Elementary.Log(reference.UMm));
         var wrong = 0.0;
-        for (var i = 0; i < seen.Length; i++)
+        foreach (var source in sources)
         {
             var one = seen.ToArray();
-            one[i] = one[i] with { UMm = Mistake * one[i].LengthMm };
+            foreach (var i in source) one[i] = one[i] with { UMm = Mistake * one[i].LengthMm };
             if (PoseFit.Of(new(one, slant), belief, roughly: true) is { } without)
             {
                 wrong += MistakeRate * Elementary.Exp(without.LogEvidence - one.Sum(reference => Elementary.Log(reference.UMm)) - camera);

@@ -171,10 +171,19 @@ public static class PictureFile
             Colour = colour,
             Pages = pages,
             InPasses = Vips.Whole(image, "jpeg-multiscan") is > 0 || Vips.Whole(image, "interlaced") is > 0,
+            BytesAPixelInPasses = kind.MediaType == "image/jpeg" && Vips.Whole(image, "jpeg-multiscan") is > 0 ? BytesAPixel(image) : 0,
             Remarks = remarks,
             FocalLongSides = camera is { } whole && SameSize(whole, image) ? FocalLongSides(image) : null,
         };
     }
+
+    // Coefficients of two bytes: one for each pixel of each channel, fewer where colour has fewer pixels than brightness (ITU-T T.81, A.1.1).
+    private static int BytesAPixel(Image image) => image.Bands == 1 ? 2 : (image.GetTypeOf("jpeg-chroma-subsample") != IntPtr.Zero ? image.Get("jpeg-chroma-subsample") as string : null) switch
+    {
+        "4:2:0" or "4:1:1" => 3,
+        "4:2:2" or "4:4:0" => 4,
+        _ => 2 * image.Bands,
+    };
 
     /// <summary>
     /// The focal length as if on 35 mm film (Exif 2.32, tag 0xA405: the field is that of a 36 × 24 mm frame, taken over the diagonal)
@@ -211,8 +220,9 @@ public static class PictureFile
         }
 
         // A JPEG in passes ends each pixel in the last one: all of it stays in memory until then.
-        return header is { InPasses: true, Kind.MediaType: "image/jpeg" } && (long)width * height > limits.MostPixelsInPasses
-            ? new Fault(name, string.Create(CultureInfo.InvariantCulture, $"at most {limits.MostPixelsInPasses / 1_000_000} megapixels in passes"), PictureSentences.TooLargeInPasses(name, width, height, limits.MostPixelsInPasses))
+        var bytes = (long)width * height * header.BytesAPixelInPasses;
+        return bytes > limits.MostBytesInPasses
+            ? new Fault(name, string.Create(CultureInfo.InvariantCulture, $"at most {limits.MostBytesInPasses / 1_000_000} MB in passes"), PictureSentences.TooLargeInPasses(name, width, height, bytes, limits.MostBytesInPasses))
             : header;
     }
 }

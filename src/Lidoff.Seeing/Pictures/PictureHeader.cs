@@ -34,6 +34,9 @@ public sealed record PictureHeader
     /// <summary>True where the file holds the whole picture coarsely first and then ever finer (a progressive JPEG, an interlaced PNG).</summary>
     public bool InPasses { get; init; }
 
+    /// <summary>Bytes that the decoder of a JPEG in passes holds for each pixel until the last one: two a coefficient; 0 for any other file.</summary>
+    public int BytesAPixelInPasses { get; init; }
+
     /// <summary>Sentences about what is odd: more than one frame, 16 bits, print colours, a size that the camera did not write.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 

@@ -29,9 +29,9 @@ public static class PictureSentences
         $"{Quoted(name)} would have {width} × {height} pixels ({(long)width * height / 1_000_000} megapixels); Lidoff opens at most {mostPixels / 1_000_000} megapixels and {longestSide} pixels a side.");
 
     /// <summary>A progressive JPEG over its own cap.</summary>
-    public static string TooLargeInPasses(string name, int width, int height, long most) => string.Create(
+    public static string TooLargeInPasses(string name, int width, int height, long bytes, long most) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Quoted(name)} has {width} × {height} pixels in passes (a progressive JPEG), which must be held in memory as a whole; Lidoff opens such ones up to {most / 1_000_000} megapixels. Save it once more as an ordinary (baseline) JPEG, or as TIFF or PNG. The file is kept as it is.");
+        $"{Quoted(name)} has {width} × {height} pixels in passes (a progressive JPEG), which must be held in memory as a whole, {bytes / 1_000_000} MB; Lidoff opens such ones up to {most / 1_000_000} MB. Save it once more as an ordinary (baseline) JPEG, or as TIFF or PNG. The file is kept as it is.");
 
     /// <summary>More than one frame.</summary>
     public static string ManyFrames(int pages) => string.Create(CultureInfo.InvariantCulture, $"The file holds {pages} frames; the first is used.");

@@ -112,12 +112,21 @@ public sealed class TurnedPictureTests : IDisposable
     public void A_jpeg_in_passes_has_a_cap_of_its_own()
     {
         var path = folder.File("passes.jpg");
-        using (var image = Smooth()) image.Jpegsave(path, interlace: true);
-        Assert.True(PictureFile.Read(path, "passes.jpg").Value.InPasses);
-        Assert.False(PictureFile.Read(Stored(1), "turned.jpg").Value.InPasses);
+        // Two bytes for each coefficient, of which colour has a quarter as many where it is stored at half resolution, and none in a grey one (ITU-T T.81, A.1.1 and A.2.3).
+        foreach (var (colour, grey, bytes) in new[] { (Enums.ForeignSubsample.On, false, 3), (Enums.ForeignSubsample.Off, true, 2), (Enums.ForeignSubsample.Off, false, 6) })
+        {
+            using var image = Smooth();
+            using var saved = grey ? image.Colourspace(Enums.Interpretation.Bw) : image.Copy();
+            saved.Jpegsave(path, interlace: true, subsampleMode: colour);
+            var header = PictureFile.Read(path, "passes.jpg").Value;
+            Assert.Equal((true, bytes), (header.InPasses, header.BytesAPixelInPasses));
+        }
+
+        var stored = PictureFile.Read(Stored(1), "turned.jpg").Value;
+        Assert.Equal((false, 0), (stored.InPasses, stored.BytesAPixelInPasses));
         Assert.Equal(
-            "“passes.jpg” has 700 × 391 pixels in passes (a progressive JPEG), which must be held in memory as a whole; Lidoff opens such ones up to 0 megapixels. Save it once more as an ordinary (baseline) JPEG, or as TIFF or PNG. The file is kept as it is.",
-            Assert.Single(PictureFile.Read(path, "passes.jpg", new(MostPixelsInPasses: 100_000)).Faults).Say);
+            "“passes.jpg” has 700 × 391 pixels in passes (a progressive JPEG), which must be held in memory as a whole, 1 MB; Lidoff opens such ones up to 0 MB. Save it once more as an ordinary (baseline) JPEG, or as TIFF or PNG. The file is kept as it is.",
+            Assert.Single(PictureFile.Read(path, "passes.jpg", new(MostBytesInPasses: 100_000)).Faults).Say);
     }
 
     private string Stored(int orientation)

@@ -12,7 +12,7 @@ namespace Lidoff.Seeing.Measuring.Rulers;
 internal sealed record FoundRuler(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, double ScatterPx, IReadOnlyList<int> LongEvery)
 {
     /// <summary>Place of the line halfway between them in number, rounded down: seen at a slant, it does not lie halfway in the picture.</summary>
-    public PicturePoint Middle { get; init; }
+    public required PicturePoint Middle { get; init; }
 
     /// <summary>From one line to the next, px.</summary>
     public double PeriodPx => First.DistanceTo(Last) / Gaps;

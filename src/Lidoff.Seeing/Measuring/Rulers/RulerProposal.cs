@@ -10,6 +10,9 @@ namespace Lidoff.Seeing.Measuring.Rulers;
 /// <param name="TickMm">From one line to the next, mm, where its longer lines tell; null where it is to be asked for.</param>
 public sealed record RulerProposal(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, double? TickMm)
 {
+    /// <summary>Place of the line halfway between them in number, rounded down.</summary>
+    public required PicturePoint Middle { get; init; }
+
     /// <summary>From one line to the next, px.</summary>
     public double PeriodPx => First.DistanceTo(Last) / Gaps;
 
@@ -18,4 +21,17 @@ public sealed record RulerProposal(PicturePoint First, PicturePoint Last, int Ga
     /// <param name="heightMm">Height of its face above the board, mm.</param>
     public ReferenceLength Reference(double tickMm, double heightMm = 0) =>
         new(First, Last, Gaps * tickMm, RulerReferences.RulerU * Gaps * tickMm, heightMm, EndPx);
+
+    /// <summary>The same as its two halves, of which a slant along it makes one longer in the picture than the other.</summary>
+    /// <param name="tickMm">mm, above zero.</param>
+    /// <param name="heightMm">Height of its face above the board, mm.</param>
+    /// <param name="ruler">Which ruler of the picture it is.</param>
+    internal IReadOnlyList<ReferenceLength> Halves(double tickMm, double heightMm, int ruler)
+    {
+        var half = Gaps / 2;
+        return [Part(First, Middle, half), Part(Middle, Last, Gaps - half)];
+
+        // What a ruler is wrong by as a whole both halves share; as independent parts each is √2 as doubtful.
+        ReferenceLength Part(PicturePoint from, PicturePoint to, int gaps) => new(from, to, gaps * tickMm, Math.Sqrt(2) * RulerReferences.RulerU * gaps * tickMm, heightMm, EndPx) { Ruler = ruler };
+    }
 }

@@ -8,5 +8,8 @@ internal static class RulerProposals
 {
     /// <summary>The rulers, those with the most lines first.</summary>
     public static ValueList<RulerProposal> Of(GreyPicture grey) =>
-        [.. RulerFinder.Find(grey).Select(found => new RulerProposal(found.First, found.Last, found.Gaps, found.EndPx, RulerReferences.ByLongLines(found)))];
+        [.. RulerFinder.Find(grey).Select(Of)];
+
+    /// <summary>One of them with its reading.</summary>
+    public static RulerProposal Of(FoundRuler found) => new(found.First, found.Last, found.Gaps, found.EndPx, RulerReferences.ByLongLines(found)) { Middle = found.Middle };
 }

@@ -40,7 +40,7 @@ public static class RulerReferences
             }
 
             says.Add(SeeingSentences.RulerFound(found.Gaps, tick, found.PeriodPx / tick));
-            references.Add(new(found.First, found.Last, found.Gaps * tick, RulerU * found.Gaps * tick, ruler.HeightMm, found.EndPx));
+            references.AddRange(RulerProposals.Of(found).Halves(tick, ruler.HeightMm, i));
         }
 
         if (job.FindRulers)
@@ -51,7 +51,7 @@ public static class RulerReferences
             foreach (var ruler in found.Where(each => each.TickMm is not null))
             {
                 says.Add(SeeingSentences.RulerAt(ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y) + " " + SeeingSentences.RulerFound(ruler.Gaps, ruler.TickMm!.Value, ruler.PeriodPx / ruler.TickMm.Value));
-                references.Add(ruler.Reference(ruler.TickMm.Value));
+                references.AddRange(ruler.Halves(ruler.TickMm.Value, 0, job.Rulers.Count + references.Count));
             }
 
             if (found.Count > 0 && found.All(each => each.TickMm is null)) faults.Add(new("ruler", "the distance from line to line", SeeingSentences.Placed("ruler", Open(found[0]))));

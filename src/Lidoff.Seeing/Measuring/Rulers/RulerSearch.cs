@@ -42,7 +42,7 @@ internal static class RulerSearch
         var end = Math.Max(0.05, best.EndU * RulerTrack.Step) * grey.PxPerPx;
         return new(track.At(best.Place(best.First)), track.At(best.Place(best.Last)), best.Last - best.First, end, best.Scatter * RulerTrack.Step * grey.PxPerPx, longer ? LongerLines.Every(track, best) : [])
         {
-            Middle = track.At(best.Place((best.First + best.Last) / 2)),
+            Middle = track.At(best.Place(best.First + ((best.Last - best.First) / 2))),
         };
     }
 

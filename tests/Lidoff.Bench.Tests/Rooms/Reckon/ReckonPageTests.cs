@@ -105,7 +105,7 @@ public sealed class ReckonPageTests : RoomContext
         On(page, "#in-capacity", e => e.Input("310 metres"));
         page.WaitForAssertion(() => Assert.Contains("metres", page.Find(".field:has(#in-capacity) .fault").TextContent, StringComparison.Ordinal), Patience);
         On(page, "form:has(.preview)", e => e.Submit());
-        page.WaitForAssertion(() => Assert.Contains("missing", page.Find(".field:has(#in-sleep_current) .fault").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("\"sleep current\" is missing", page.Find(".field:has(#in-sleep_current) .fault").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("310 metres", page.Find("#in-capacity").GetAttribute("value"));
         page.WaitForAssertion(() => JSInterop.VerifyFocusAsyncInvoke(2), Patience); // the form's first line when it opened, then the first that is wrong
         Assert.Empty(Stored<ReckonBinding>());

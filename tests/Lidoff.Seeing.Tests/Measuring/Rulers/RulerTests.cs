@@ -23,7 +23,7 @@ public sealed class RulerTests
         PicturePoint Inside(PicturePoint at, double along) => new(at.X + (along * cos) - (aside * sin), at.Y + (along * sin) + (aside * cos));
         var job = Job(new(Inside(from, -20), Inside(to, 20)), scene.Width);
         var read = RulerReferences.Add(job, new(null, false) { Grey = Grey(scene) }, new(scene.Width, scene.Height)).Value;
-        var reference = Assert.Single(read.Job.References);
+        var reference = Whole(read.Job.References);
         Assert.Equal(30, reference.LengthMm);
         Assert.Equal(from.DistanceTo(to), reference.From.DistanceTo(reference.To), 0.4);
         Assert.InRange(reference.ClickPx!.Value, 0.01, 0.3);
@@ -46,7 +46,7 @@ public sealed class RulerTests
         {
             var read = Read(row);
             Assert.True(read.Ok, read.Ok ? "" : $"{row}: {read.Faults[0].Say}");
-            var reference = read.Value.Job.References[0];
+            var reference = Whole(read.Value.Job.References);
             Assert.Equal(tick, reference.LengthMm / Math.Round(reference.From.DistanceTo(reference.To) / period), tick * 1e-6);
             Assert.Equal(reference.LengthMm / tick * period, reference.From.DistanceTo(reference.To), 0.5);
         }
@@ -65,7 +65,7 @@ public sealed class RulerTests
             $"“ruler[0].tick_mm”: The ruler's {lines} lines lie {period} px apart, but the longer ones among them do not tell whether that is 1 mm, 0.5 mm or 1/16, 1/32 or 1/64 in. "
             + "Give tick_mm: 1, 0.5, 1.5875, 0.79375 or 0.396875.",
             Assert.Single(Read(row).Faults).Say);
-        Assert.Equal(0.5 * (lines - 1), Read(row, 0.5).Value.Job.References[0].LengthMm, 9);
+        Assert.Equal(0.5 * (lines - 1), Whole(Read(row, 0.5).Value.Job.References).LengthMm, 9);
     }
 
     [Fact]
@@ -74,6 +74,14 @@ public sealed class RulerTests
         Assert.StartsWith("“ruler[0]”: No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 245), new(900, 245)), 1000), Row(12, [10]), new(1000, 250)).Faults[0].Say, StringComparison.Ordinal);
         Assert.StartsWith("“ruler[0]”: No evenly spaced lines", RulerReferences.Add(Job(new(new(20, 60), new(980, 60)), 1000), null, new(1000, 200)).Faults[0].Say, StringComparison.Ordinal);
         Assert.Equal("“ruler[0]” lies at (1200, 60), outside the picture of 1000 × 200 pixels.", RulerReferences.Add(Job(new(new(20, 60), new(1200, 60)), 1000), null, new(1000, 200)).Faults[0].Say);
+    }
+
+    // A ruler counts as its two halves, which meet at one of its lines.
+    private static ReferenceLength Whole(IReadOnlyList<ReferenceLength> halves)
+    {
+        Assert.Equal(2, halves.Count);
+        Assert.Equal((halves[0].To, halves[0].Ruler), (halves[1].From, halves[1].Ruler));
+        return halves[0] with { To = halves[1].To, LengthMm = halves[0].LengthMm + halves[1].LengthMm };
     }
 
     private static MeasureJob Job(AskedRuler ruler, double width) => new()

@@ -22,7 +22,7 @@ public sealed record BindPreview(string Value, string Interval90, string Grade, 
     {
         var draft = new Sighting<ReckonBinding>(new Entry(new EntryId(new string('0', 64)), dossier.Session.Name, "reckon", 1, "", 0, null, [], [], default, "", ""), "", binding);
         var bound = ReckonBook.Reckon([draft], new Source(dossier.Model))[0];
-        if (bound.Result is not { } result) return new("", "", "", [], bound.Faults);
+        if (bound.Result is not { } result) return new("", "", "", [], [.. InputWords.Said(bound.Faults, binding.Calculation)]);
         var value = result.Value;
         return new(
             SpokenQuantity.Of(value.Value, value.U, result.Info.Unit),

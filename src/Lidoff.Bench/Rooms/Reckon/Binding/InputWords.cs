@@ -1,7 +1,9 @@
 using System.Globalization;
 using Lidoff.Numbers.Calculating;
+using Lidoff.Numbers.Failing;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Reckoning;
+using Lidoff.Reckoning.Reckon;
 
 namespace Lidoff.Bench.Rooms.Reckon.Binding;
 
@@ -23,9 +25,13 @@ public static class InputWords
         return trimmed.Split(':', 2) is [var head, { Length: > 0 }] && head.All(c => char.IsAsciiLetterLower(c) || c == '_') && head.Length > 0;
     }
 
-    /// <summary>A caution whose names of inputs are read as words: "self discharge 0 % a month".</summary>
-    public static string Caution(string caution, CalculationInfo info) =>
-        info.Inputs.Where(input => input.Key.Contains('_', StringComparison.Ordinal)).Aggregate(caution, (said, input) => said.Replace(input.Key, Words(input.Key), StringComparison.Ordinal));
+    /// <summary>A caution or a fault whose names of inputs are read as words, as their fields have them: "self discharge 0 % a month".</summary>
+    public static string Said(string sentence, CalculationInfo info) =>
+        info.Inputs.Where(input => input.Key.Contains('_', StringComparison.Ordinal)).OrderByDescending(input => input.Key.Length).Aggregate(sentence, (said, input) => said.Replace(input.Key, Words(input.Key), StringComparison.Ordinal));
+
+    /// <summary>Faults of a calculation whose inputs are named as their fields have them.</summary>
+    public static IEnumerable<Fault> Said(IEnumerable<Fault> faults, string calculation) =>
+        Reckoner.Find(calculation).TryValue(out var found) ? faults.Select(fault => fault with { Say = Said(fault.Say, found.Info) }) : faults;
 
     /// <summary>The name of a calculation as people read it.</summary>
     public static string Words(string name) => name.Replace('_', ' ');

@@ -38,9 +38,9 @@ public sealed record NumberView(
             bound?.Binding,
             [.. inputs],
             Better(result, inputs),
-            [.. (result?.Cautions ?? []).Select(caution => InputWords.Caution(caution, result!.Info))],
+            [.. (result?.Cautions ?? []).Select(caution => InputWords.Said(caution, result!.Info))],
             result?.Info.Source ?? "",
-            [.. (bound?.Faults ?? []).Select(fault => fault.Say)],
+            [.. bound is null ? [] : InputWords.Said(bound.Faults, bound.Binding.Calculation).Select(fault => fault.Say)],
             [.. NumberReferences.Of(dossier.Session.View)]);
     }
 
