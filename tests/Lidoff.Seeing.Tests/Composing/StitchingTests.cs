@@ -44,6 +44,18 @@ public sealed class StitchingTests(SixTiles six) : IClassFixture<SixTiles>
     }
 
     [Fact]
+    public void Grain_on_a_dark_board_keeps_no_tiles_apart()
+    {
+        // Less than half of the light and twice the noise, as of a camera at a high ISO, on a board with much bare mask: that is grain alone, which is unlike itself from tile to tile.
+        using var bench = new Bench();
+        var sparse = TileBench.Board with { Parts = [.. TileBench.Board.Parts.Where((_, i) => i % 3 == 0)] };
+        foreach (var (x, seed) in new[] { (20.0, 21), (30.0, 22) }) TileBench.Add(bench, TileBench.Tile(sparse, x, 14, seed), seed, 0.4, grain: 4);
+        var made = bench.Make(ComposeMethod.Stitch);
+        Assert.True(made.Ok, made.Ok ? "" : made.Faults[0].Say);
+        Assert.InRange(made.Value.RestPx!.Value, 0, 0.6);
+    }
+
+    [Fact]
     public void Six_tiles_share_one_light()
     {
         using var picture = Bench.Opened(six.Made.Picture);

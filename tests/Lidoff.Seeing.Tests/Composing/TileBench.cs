@@ -24,7 +24,7 @@ internal static class TileBench
     };
 
     /// <summary>Renders and adds it.</summary>
-    public static Scene Add(Bench bench, Scene tile, int seed, double? exposure = null)
+    public static Scene Add(Bench bench, Scene tile, int seed, double? exposure = null, double grain = 2)
     {
         var pixels = SceneRenderer.Render(tile).Pixels;
         var (w, h) = (tile.Width, tile.Height);
@@ -38,7 +38,7 @@ internal static class TileBench
                 for (var band = 0; band < 3; band++)
                 {
                     var at = (((y * w) + x) * 3) + band;
-                    pixels[at] = (byte)Math.Clamp((pixels[at] * light) + (2 * Scatter.Normal(700 + seed, x, (y * 3) + band)) + 0.5, 0, 255);
+                    pixels[at] = (byte)Math.Clamp((pixels[at] * light) + (grain * Scatter.Normal(700 + seed, x, (y * 3) + band)) + 0.5, 0, 255);
                 }
             }
         }
