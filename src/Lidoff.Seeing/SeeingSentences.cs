@@ -51,9 +51,6 @@ public static class SeeingSentences
     public static string WordsMirrored() =>
         "The words in the picture read mirrored: lengths hold, left and right do not. It was flipped before it came here, or it shows the board through itself.";
 
-    /// <summary>Words that would read both ways.</summary>
-    public const string NotBothWays = "false where words_mirrored is true: words read one way";
-
     /// <summary>The target is much longer than the longest reference.</summary>
     public static string ShortReference(double times) =>
         $"This length is {Number(times, 1)} times as long as the longest reference, whose click error grows with it. Take the longest known length in the picture.";

@@ -114,7 +114,7 @@ public sealed class LookDesk(IBenchData data, Acts acts, PictureSeats seats, Act
         }
 
         var seen = LookSighting.Of(picture.Sha256, look, OpenDossier.Program);
-        return Line.Of("look").Set("picture", seen.Picture).Set("edges", seen.Edges).Set("edges_covariance", seen.Covariance).Set("words_mirrored", seen.WordsMirrored).Set("words_straight", seen.WordsStraight ? true : (bool?)null).Set("program", seen.Program);
+        return Line.Of("look").Set("picture", seen.Picture).Set("edges", seen.Edges).Set("edges_covariance", seen.Covariance).Set("words_mirrored", seen.WordsMirrored).Set("program", seen.Program);
     }
 
     private async Task Store(string dossier, Dictionary<string, Line> seen)

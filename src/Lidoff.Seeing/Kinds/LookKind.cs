@@ -34,7 +34,6 @@ public sealed class LookKind : EvidenceKind<LookSighting>
         new("edges", "numbers", false, "direction of the board's lines (rad), convergence along x and y per half long side, excess over a right angle (rad), bend of the lens at half a long side; missing where the edges tell nothing"),
         new("edges_covariance", "numbers", false, "lower triangle of the covariance of the last four, row by row; with edges"),
         new("words_mirrored", "flag", true, "true where the words in it read mirrored"),
-        new("words_straight", "flag", false, "true where they read as they are written (default false: too few to tell, or mirrored)"),
         new("program", "text", true, "version of the program that looked"),
     ];
 
@@ -58,7 +57,6 @@ public sealed class LookKind : EvidenceKind<LookSighting>
         }
 
         json.WriteBoolean("words_mirrored", look.WordsMirrored);
-        if (look.WordsStraight) json.WriteBoolean("words_straight", true);
         json.WriteString("program", look.Program);
     }
 
@@ -73,10 +71,8 @@ public sealed class LookKind : EvidenceKind<LookSighting>
         else if (covariance.Count != (edges.Count == 0 ? 0 : CovarianceNumbers)) reader.Fail("edges_covariance", SeeingSentences.LookCovariance(CovarianceNumbers));
         else if (edges.Count > 0 && PictureSlant.Of(edges[0], [.. edges.Skip(1)], covariance) is null) reader.Fail("edges_covariance", SeeingSentences.LookNoCovariance);
         var mirrored = reader.Flag("words_mirrored");
-        var straight = reader.OptionalFlag("words_straight") ?? false;
-        if (mirrored && straight) reader.Fail("words_straight", SeeingSentences.NotBothWays);
         var program = reader.Text("program", LongestName);
-        return reader.Done(() => new LookSighting(picture, edges, covariance, mirrored, program, straight));
+        return reader.Done(() => new LookSighting(picture, edges, covariance, mirrored, program));
     }
 
     private static void Write(Utf8JsonWriter json, string key, IReadOnlyList<double> values)

@@ -18,8 +18,7 @@ namespace Lidoff.Seeing.Kinds;
 /// <param name="Covariance">Lower triangle of the covariance of the last four of <paramref name="Edges"/>, row by row; empty with them.</param>
 /// <param name="WordsMirrored">True when its words read mirrored.</param>
 /// <param name="Program">Version of the program that looked.</param>
-/// <param name="WordsStraight">True when its words read as they are written.</param>
-public sealed record LookSighting(string Picture, ValueList<double> Edges, ValueList<double> Covariance, bool WordsMirrored, string Program, bool WordsStraight = false)
+public sealed record LookSighting(string Picture, ValueList<double> Edges, ValueList<double> Covariance, bool WordsMirrored, string Program)
 {
     // Beyond this nothing is known anyway: a machine's last digits are its own.
     private const string Digits = "G6";
@@ -28,12 +27,12 @@ public sealed record LookSighting(string Picture, ValueList<double> Edges, Value
     public static LookSighting Of(string sha256, PictureLook look, string program)
     {
         Guard.NotNull(look);
-        return new(sha256, look.Slant is { } slant ? Rounded([slant.Turn, .. slant.Seen]) : [], look.Slant is { } same ? Rounded(same.Lower()) : [], look.WordsMirrored, program, look.WordsStraight);
+        return new(sha256, look.Slant is { } slant ? Rounded([slant.Turn, .. slant.Seen]) : [], look.Slant is { } same ? Rounded(same.Lower()) : [], look.WordsMirrored, program);
     }
 
     private static ValueList<double> Rounded(IEnumerable<double> values) =>
         [.. values.Select(value => double.Parse(value.ToString(Digits, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture))];
 
     /// <summary>The same as measuring takes it.</summary>
-    public PictureLook Look => new(Edges.Count == 0 ? null : PictureSlant.Of(Edges[0], [.. Edges.Skip(1)], Covariance), WordsMirrored) { WordsStraight = WordsStraight };
+    public PictureLook Look => new(Edges.Count == 0 ? null : PictureSlant.Of(Edges[0], [.. Edges.Skip(1)], Covariance), WordsMirrored);
 }

@@ -23,9 +23,6 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
     private const double LeastGainEach = 0.03;
     private const int LeastLetters = 8;
 
-    /// <summary>True when the words in it read as they are written, so that it shows what it shows the right way round; false where there are too few to tell.</summary>
-    public bool WordsStraight { get; init; }
-
     /// <summary>Looks at a picture once. One that breaks off while it is read fails with a sentence.</summary>
     /// <param name="path">The file.</param>
     /// <param name="name">Its name for people.</param>
@@ -50,13 +47,11 @@ public sealed record PictureLook(PictureSlant? Slant, bool WordsMirrored)
         return Math.Sqrt((clickPx * clickPx) + (((a * a) + (b * b)) / 2));
     }
 
-    private static bool Tell(double gain, int letters) => letters >= LeastLetters && gain > LeastGain && gain > LeastGainEach * letters;
-
     /// <summary>Looks at a picture that is in memory.</summary>
     internal static PictureLook Of(GreyPicture grey)
     {
         var slant = BoardLines.Read(CaptionStrips.Without(EdgeSegments.Find(grey, LeastLength), grey), grey.Width, grey.Height);
         var (gain, letters) = MirroredWords.Weigh(grey, slant?.Turn ?? 0);
-        return new(slant, Tell(gain, letters)) { WordsStraight = Tell(-gain, letters), Grey = grey };
+        return new(slant, letters >= LeastLetters && gain > LeastGain && gain > LeastGainEach * letters) { Grey = grey };
     }
 }

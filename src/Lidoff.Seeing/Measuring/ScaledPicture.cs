@@ -121,8 +121,7 @@ public sealed class ScaledPicture
 
         var explains = Fit.Shown is var (ratio, degrees, low, high) ? SeeingSentences.SlantExplains(ratio, degrees, low, high) : "";
         if (Fit.UnequalAxes is > 0 and var axes) warnings.Add(new(WarningCodes.UnequalAxes, SeeingSentences.UnequalAxes(100 * axes, explains)));
-        // A tag that puts a flipped file right again is no mirror image: its words read as they are written.
-        if (frame.Mirrored && look is not { WordsStraight: true }) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
+        if (frame.Mirrored) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.Mirrored()));
         else if (look?.WordsMirrored == true) warnings.Add(new(WarningCodes.Mirrored, SeeingSentences.WordsMirrored()));
         var times = target.From.DistanceTo(target.To) / Fit.LongestReferencePx;
         if (times >= AlwaysTooLong || (times >= TooLongWhenDoubtful && Fit.BestReferenceU > DoubtfulScale))

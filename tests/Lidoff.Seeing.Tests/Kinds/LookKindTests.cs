@@ -25,15 +25,6 @@ public sealed class LookKindTests
     }
 
     [Fact]
-    public void Words_that_read_straight_are_kept_and_never_read_both_ways()
-    {
-        var straight = """{"picture":"aa","words_mirrored":false,"words_straight":true,"program":"p"}""";
-        Assert.True(KindLines.Read(new LookKind(), straight).Look.WordsStraight);
-        Assert.False(KindLines.Read(new LookKind(), Good).Look.WordsStraight);
-        Assert.Contains(KindLines.Complaints(new LookKind(), straight.Replace("false", "true", StringComparison.Ordinal)), says => says.Contains("words_straight", StringComparison.Ordinal));
-    }
-
-    [Fact]
     public void Edges_may_tell_nothing_while_words_do()
     {
         var read = KindLines.Read(new LookKind(), """{"picture":"aa","words_mirrored":true,"program":"p"}""");
