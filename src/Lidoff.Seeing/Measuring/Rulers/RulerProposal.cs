@@ -10,8 +10,8 @@ namespace Lidoff.Seeing.Measuring.Rulers;
 /// <param name="TickMm">From one line to the next, mm, where its longer lines tell; null where it is to be asked for.</param>
 public sealed record RulerProposal(PicturePoint First, PicturePoint Last, int Gaps, double EndPx, double? TickMm)
 {
-    /// <summary>Place of the line halfway between them in number, rounded down.</summary>
-    public required PicturePoint Middle { get; init; }
+    /// <summary>Place of the line halfway between them in number, rounded down; halfway in the picture where nothing else is known.</summary>
+    public PicturePoint Middle { get; init; } = new(First.X + ((Last.X - First.X) * (Gaps / 2) / Gaps), First.Y + ((Last.Y - First.Y) * (Gaps / 2) / Gaps));
 
     /// <summary>From one line to the next, px.</summary>
     public double PeriodPx => First.DistanceTo(Last) / Gaps;
