@@ -16,6 +16,9 @@ public sealed class ScaleFit
     // Two references that differ by more are more likely a wrong length or height than a slant: it would take 21°.
     private const double BelievableWarp = 0.07;
 
+    // A difference between directions that is worth words beside a wrong length that explains the same.
+    private const double WorthAxes = 0.025;
+
     // Up to so many references cannot tell a slope across the picture from a scale for each direction.
     private const int FewReferences = 3;
 
@@ -101,9 +104,9 @@ public sealed class ScaleFit
 
     /// <summary>
     /// Relative difference of the scale between two directions where it is worth words: because a few references show it, or because
-    /// the pixels are established to be higher than wide or wider than high. 0 otherwise.
+    /// the pixels are established to be higher than wide or wider than high. Where they disagree, because such a difference explains them as well as one wrong length does. 0 otherwise.
     /// </summary>
-    public double UnequalAxes => Disagrees ? 0 : words.UnequalAxes;
+    public double UnequalAxes => !Disagrees ? words.UnequalAxes : lengths.Count <= FewReferences && warp.AxesDifference is > WorthAxes and < BelievableWarp ? warp.AxesDifference : 0;
 
     /// <summary>How far away the camera was along its axis, mm, as far as it is known.</summary>
     internal double LikelyDistanceMm => fit.Poses.Sum(pose => pose.Weight * pose.DistanceMm);

@@ -54,6 +54,16 @@ public sealed class WarningTests
     }
 
     [Fact]
+    public void Two_directions_of_a_photograph_that_differ_by_a_few_per_cent_are_told_as_such_even_where_one_length_may_be_wrong()
+    {
+        // Eleven pitches of 0.50 mm across and down one LQFP-48 (JEDEC MS-026), clicked in a photograph that was taken at a slant: 38.9 and 37.2 px/mm.
+        ReferenceLength[] rows = [Measured.Reference(1201, 1150, 1415, 1150, 5.5, 0.002), Measured.Reference(1150, 1212, 1150, 1416.6, 5.5, 0.002)];
+        var length = Measured.One(rows, new("t", new(1175, 1300), new(1443, 1300)), click: 0.5);
+        Assert.Contains("unequal-axes", length.Warnings.Select(warning => warning.Code));
+        Assert.DoesNotContain("unequal-axes", Measured.One(rows[..1], new("t", new(1175, 1300), new(1443, 1300)), click: 0.5).Warnings.Select(warning => warning.Code));
+    }
+
+    [Fact]
     public void A_mistyped_reference_disagrees_and_widens_the_interval()
     {
         // Two parallel rows side by side: 1.27 mm pitch taken for 1.25 mm over 16 gaps.
