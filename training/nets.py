@@ -106,6 +106,16 @@ class Finder(nn.Module):
         return self.head(f4)
 
 
+def compiled(f, device):
+    """The same function or network, compiled for each shape it meets; as it is where there is no GPU to gain from it."""
+    if torch.device(device).type != "cuda" or not hasattr(torch, "compile"):
+        return f
+    # What cannot be compiled runs as it is; each of the widths of `lines.WIDTHS` is a shape of its own.
+    torch._dynamo.config.suppress_errors = True
+    torch._dynamo.config.cache_size_limit = 64
+    return torch.compile(f, dynamic=False)
+
+
 def restored(model, path):
     """The model with the weights of a file, which keeps them as half floats."""
     model.load_state_dict({k: v.float() if v.is_floating_point() else v for k, v in torch.load(path, map_location="cpu").items()})

@@ -2,6 +2,8 @@
 import torch
 
 import lines
+import logos
+import nets
 import wear
 
 
@@ -25,13 +27,23 @@ def rim(lot, capital, height, width, valid):
     return torch.maximum(out, lot.chance(0.08) * ((y - level).abs() < lot.uniform(0.6, 2)).float() * lot.uniform(0.2, 1))
 
 
-def inked(fields, plan, beside, lot, width):
-    """Ink of a batch with its neighbours above or below and what lies at the rim."""
+def inked(plan, beside, lot, emblems, lone, away, width):
+    """Ink of a batch with its neighbours above or below, emblems, and what lies at the rim. `lone`: nothing but an emblem there."""
+    fields = emblems.fields
     x = lines.cover(fields, plan, width)[:, None]
     half = len(plan.total) // 2
-    away = beside.capital * (1.05 + 0.5 * torch.rand(half, device=x.device)) * torch.where(torch.rand(half, device=x.device) < 0.5, -1.0, 1.0)
     near = lines.cover(fields, beside, width, away)[:, None]
     x = torch.cat([torch.maximum(x[:half], near), x[half:]])
+    e = lambda t: t[:, None, None]
+    left = plan.badge < 0
+    room = torch.where(left, plan.left, plan.right)
+    size = torch.where(lone, plan.capital * 0.55, torch.minimum(room * 0.45, plan.capital * 0.65)).clamp(min=2)
+    centre = torch.where(lone, plan.valid / 2, torch.where(left, plan.left * 0.47, plan.valid - plan.right * 0.47))
+    columns = torch.arange(width, device=x.device).float()[None, None, :] + 0.5
+    rows = torch.arange(lines.ROWS, device=x.device).float()[None, :, None] + 0.5
+    q = ((columns - e(centre)) / e(size)).expand(-1, lines.ROWS, -1), ((rows - lines.ROWS / 2 - e(plan.down)) / e(size)).expand(-1, -1, width)
+    thing, _ = logos.emblem(emblems, *q, size)
+    x = torch.maximum(x, (thing * e(((plan.badge != 0) | lone).float()))[:, None])
     return torch.maximum(x, rim(lot, plan.capital, lines.ROWS, width, plan.valid))
 
 
@@ -42,15 +54,15 @@ def aged(x, lot):
 class Strips:
     """Endless batches, by width, so that no column is wasted: (pictures, classes, counts, valid columns)."""
 
-    def __init__(self, atlas, bank, table, device, columns=1024 * 256, seed=1):
+    def __init__(self, atlas, bank, table, device, columns=1024 * 256):
         self.atlas, self.bank, self.table, self.device = atlas, bank, table, device
         self.columns = columns
-        self.generator = torch.Generator(device).manual_seed(seed)
         self.sizes = (48, 48, 48, 42, 36, 30, 24, 20, 16, 13)
+        self.inked, self.aged, self.seen = (nets.compiled(f, device) for f in (inked, aged, wear.seen))
 
     def batches(self):
         while True:
-            plan = lines.Plan(self.atlas, self.bank, 65536, self.device, self.generator)
+            plan = lines.Plan(self.atlas, self.bank, 65536, self.device)
             edges = torch.tensor(lines.WIDTHS, device=self.device)
             bucket = torch.bucketize(plan.natural.clamp(max=float(lines.WIDTHS[-1])), edges)
             todo = []
@@ -58,35 +70,40 @@ class Strips:
                 index = (bucket == b).nonzero()[:, 0]
                 size = self.columns // width
                 todo += [(width, index[k * size:(k + 1) * size]) for k in range(len(index) // size)]
-            for k in torch.randperm(len(todo), generator=self.generator, device=self.device).tolist():
+            for k in torch.randperm(len(todo)).tolist():
                 yield self.batch(plan.take(todo[k][1]), todo[k][0])
 
     @torch.no_grad()
     def batch(self, plan, width):
         plan.fit(width)
-        n = len(plan.total)
-        other = torch.randperm(n, device=self.device, generator=self.generator)[:n // 2]
-        beside = plan.take(other)
+        n, device = len(plan.total), self.device
+        half = n // 2
+        beside = plan.take(torch.randperm(n, device=device)[:half])
         for name in ("capital", "valid", "turn", "shear", "bend", "taper", "down", "face", "bold", "squeeze"):
-            setattr(beside, name, getattr(plan, name)[:n // 2])
-        lone = torch.rand(n // 2, device=self.device, generator=self.generator) < 0.4
-        beside.symbol = torch.where(lone[:, None], torch.full_like(beside.symbol, -1), beside.symbol)
-        # Upside down, or no text at all: there is nothing to read. That is how the reader says which way up a line is.
-        fate = torch.rand(n, device=self.device, generator=self.generator)
+            setattr(beside, name, getattr(plan, name)[:half])
+        alone = torch.rand(half, device=device) < 0.4
+        beside.symbol = torch.where(alone[:, None], torch.full_like(beside.symbol, -1), beside.symbol)
+        away = beside.capital * (1.05 + 0.5 * torch.rand(half, device=device)) * torch.where(torch.rand(half, device=device) < 0.5, -1.0, 1.0)
+        # Upside down, or no text at all (some of those an emblem): there is nothing to read. That is how the reader says which way
+        # up a line is, and that what the finder took for a line is none.
+        fate = torch.rand(n, device=device)
         plan.flipped = fate < 0.06
-        plan.symbol = torch.where((fate > 0.97)[:, None], torch.full_like(plan.symbol, -1), plan.symbol)
-        beside.flipped = plan.flipped[:n // 2]
-        lot = wear.Lot(n, self.device)
-        image, contrast = aged(inked(self.atlas.fields, plan, beside, lot, width), lot)
+        nothing = fate > 0.94
+        lone = fate > 0.965
+        plan.symbol = torch.where(nothing[:, None], torch.full_like(plan.symbol, -1), plan.symbol)
+        beside.flipped = plan.flipped[:half]
+        lot = wear.Lot(n, device)
+        emblems = logos.Emblems(self.atlas, self.bank, n, device)
+        image, contrast = self.aged(self.inked(plan, beside, lot, emblems, lone, away, width), lot)
         parts = []
         # Each sixth of the batch loses resolution, and focus, of its own.
         for k in range(6):
             s = slice(k * n // 6, (k + 1) * n // 6)
             rows = self.sizes[int(torch.randint(len(self.sizes), (1,)))]
-            some = wear.Lot(s.stop - s.start, self.device)
+            some = wear.Lot(s.stop - s.start, device)
             part = wear.coarsened(image[s], (rows, max(4, round(width * rows / lines.ROWS))), some, float(torch.rand(1)) < 0.35)
             parts.append(wear.defocused(part, 1 + 4 * float(torch.rand(1))) if float(torch.rand(1)) < 0.15 else part)
-        image = wear.seen(torch.cat(parts), contrast, lot)
+        image = self.seen(torch.cat(parts), contrast, lot)
         classes, counts = plan.classes(self.table)
-        counts = torch.where((fate < 0.06) | (fate > 0.97), torch.zeros_like(counts), counts)
+        counts = torch.where(plan.flipped | nothing, torch.zeros_like(counts), counts)
         return wear.normal(image, plan.valid), classes, counts, plan.valid

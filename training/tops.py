@@ -9,6 +9,8 @@ import torch
 import torch.nn.functional as F
 
 import lines
+import logos
+import nets
 import symbols
 import wear
 
@@ -17,18 +19,38 @@ STRIDE = 4
 # COSINE, SINE: which way the text runs; COSINE2, SINE2: the same of twice the angle, which half a turn leaves alone.
 CORE, LINE, COSINE, SINE, HEIGHT, DOT, BODY, LOGO, COSINE2, SINE2 = range(10)
 MOST = 7
+# Beside the body: text above or below it, text left or right of it, text on a body beside it. None is a line of the mark.
+ASIDE = 3
+
+
+def slot(fields, plan, cap, left, top, cosine, sine, x, y):
+    """Ink of one line of every picture, its left end at (left, top) of the body's frame, running along (cosine, sine)."""
+    e = lambda t: t[:, None, None]
+    dx, dy = x - e(left), y - e(top)
+    p, q = dx * e(cosine) + dy * e(sine), dy * e(cosine) - dx * e(sine)
+    v = q / e(cap)
+    u = (p + e(plan.shear) * (q - e(cap) / 2)) / e(cap * plan.squeeze)
+    sized = plan.take(slice(None))
+    sized.capital = cap
+    return lines.ink(sized, lines.distance(fields, sized, u, v), u, v)
+
+
+def aged(ink, lot, ground):
+    worn = wear.worn(ink.clamp(min=0)[:, None], lot) + ink.clamp(max=0)[:, None]
+    return wear.lit(worn, lot, ground, low=0.04)
 
 
 class Tops:
     """Endless batches: pictures [n, 1, SIDE, SIDE], maps [n, MAPS, SIDE / 4, SIDE / 4], valid [n, 1, SIDE, SIDE]."""
 
-    def __init__(self, atlas, bank, device, count=48, seed=1):
+    def __init__(self, atlas, bank, device, count=48):
         self.atlas, self.bank, self.device, self.count = atlas, bank, device, count
-        self.generator = torch.Generator(device).manual_seed(seed)
+        self.drawn_slot, self.drawn_others, self.drawn_board, self.aged, self.seen = (
+            nets.compiled(f, device) for f in (slot, self.others, self.board, aged, wear.seen))
 
     def uniform(self, low, high, *shape):
         shape = shape or (self.count,)
-        return torch.rand(*shape, device=self.device, generator=self.generator) * (high - low) + low
+        return torch.rand(*shape, device=self.device) * (high - low) + low
 
     def chance(self, p, *shape):
         return self.uniform(0, 1, *shape) < p
@@ -44,7 +66,7 @@ class Tops:
         self.wide = (SIDE * aspect.clamp(max=1)).round()
         self.high = (SIDE / aspect.clamp(min=1)).round()
         kind = u(0, 1)
-        tilt = torch.randn(n, device=self.device, generator=self.generator) * 0.045
+        tilt = torch.randn(n, device=self.device) * 0.045
         quarter = (u(0, 4).floor() * (math.pi / 2))
         self.turn = torch.where(kind < 0.5, tilt, torch.where(kind < 0.65, tilt + quarter, u(-math.pi, math.pi)))
         # The body's half sides along and across the text. Filling: its own edges lie at the picture's rim or outside.
@@ -57,7 +79,7 @@ class Tops:
         self.cx = self.wide / 2 + torch.where(filling, u(-0.02, 0.02), u(-0.06, 0.06)) * self.wide
         self.cy = self.high / 2 + torch.where(filling, u(-0.02, 0.02), u(-0.06, 0.06)) * self.high
         weights = torch.tensor([0.04, 0.12, 0.22, 0.24, 0.19, 0.1, 0.06, 0.03], device=self.device)
-        self.lines = torch.multinomial(weights, n, replacement=True, generator=self.generator)
+        self.lines = torch.multinomial(weights, n, replacement=True)
         order = torch.argsort(self.lines, descending=True)
         for name in ("wide", "high", "turn", "a", "b", "cx", "cy", "lines"):
             setattr(self, name, getattr(self, name)[order])
@@ -66,7 +88,7 @@ class Tops:
     def plans(self):
         """One plan a line slot, sized and placed: capital height, left end and upper rim in the body's frame."""
         n, u = self.count, self.uniform
-        plans = [lines.Plan(self.atlas, self.bank, n, self.device, self.generator) for _ in range(MOST + 1)]
+        plans = [lines.Plan(self.atlas, self.bank, n, self.device) for _ in range(MOST + ASIDE)]
         one_face = self.chance(0.7)
         one_hand = ("face", "bold", "hollow", "matrix", "dots", "raster", "along", "period", "duty", "dot", "shear", "squeeze")
         for k, p in enumerate(plans):
@@ -106,14 +128,41 @@ class Tops:
             self.x.append(x0 + free * torch.where(align < 0.55, 0.0, torch.where(align < 0.9, 0.5, u(0, 1))))
             self.y.append(y + heights[k] * cap * 0.5 - self.caps[k] * 0.5)
             y = y + heights[k] * cap
-        # The last slot is text on the board beside the body.
-        p = plans[MOST]
-        self.caps = torch.cat([self.caps, (cap * u(0.5, 1.3)).clamp(7, 40)[None]])
-        side = self.chance(0.5)
-        self.x.append(-self.a * u(0.2, 1.2))
-        away = self.b + self.caps[MOST] * u(0.3, 1.0)
-        self.y.append(torch.where(side, away, -away - self.caps[MOST]))
+        self.beside(plans, cap)
         return plans
+
+    def beside(self, plans, cap):
+        """Sizes and places what stands beside the body. Directions: which way its text runs (cosine, sine)."""
+        n, u = self.count, self.uniform
+        one, none = torch.ones(n, device=self.device), torch.zeros(n, device=self.device)
+        caps = (cap * u(0.5, 1.3)).clamp(7, 40), (cap * u(0.5, 1.3)).clamp(7, 40)
+        self.runs = [(one, none)] * (MOST + 1)
+        away = self.b + caps[0] * u(0.3, 1.0)
+        self.x.append(-self.a * u(0.2, 1.2))
+        self.y.append(torch.where(self.chance(0.5), away, -away - caps[0]))
+        # Left or right, running along or across the body.
+        across, right = self.chance(0.5), self.chance(0.5)
+        down = torch.where(self.chance(0.5), 1.0, -1.0)
+        long = plans[MOST + 1].total * plans[MOST + 1].squeeze * caps[1]
+        gap = caps[1] * u(0.3, 1.0)
+        reach = torch.where(across, caps[1], long)
+        near = torch.where(right, self.a + gap, -self.a - gap - reach)
+        self.x.append(torch.where(across & (down > 0), near + caps[1], near))
+        self.y.append(torch.where(across, -down * long / 2, -caps[1] * u(0, 1)) + self.b * u(-0.6, 0.6))
+        self.runs.append((torch.where(across, none, one), torch.where(across, down, none)))
+        # A body beside this one, with a line on it.
+        p = plans[MOST + 2]
+        self.a2, self.b2 = self.a * u(0.3, 1.0), self.b * u(0.3, 1.0)
+        side, sign = self.chance(0.5), torch.where(self.chance(0.5), 1.0, -1.0)
+        apart = torch.minimum(self.a, self.b) * u(0.08, 0.5)
+        self.cx2 = torch.where(side, sign * (self.a + apart + self.a2), self.a * u(-0.7, 0.7))
+        self.cy2 = torch.where(side, self.b * u(-0.7, 0.7), sign * (self.b + apart + self.b2))
+        long = p.total * p.squeeze
+        caps2 = torch.minimum(1.7 * self.a2 / long.clamp(min=0.5), 1.2 * self.b2).clamp(5, 60) * u(0.6, 1.0)
+        self.x.append(self.cx2 - long * caps2 / 2)
+        self.y.append(self.cy2 - caps2 / 2)
+        self.runs.append((one, none))
+        self.caps = torch.cat([self.caps, caps[0][None], caps[1][None], caps2[None]])
 
     def frame(self, count, stride):
         """Coordinates of every pixel in the body's frame (right along the text, down across it)."""
@@ -123,16 +172,7 @@ class Tops:
         c, s = e(self.turn).cos(), e(self.turn).sin()
         return x * c + y * s, y * c - x * s
 
-    def slot(self, plan, k, m, x, y):
-        """Ink of line k on the first m pictures."""
-        e = lambda t: t[:m, None, None]
-        p = plan.take(slice(0, m))
-        p.capital = self.caps[k][:m]
-        v = (y - e(self.y[k])) / e(self.caps[k])
-        u = (x - e(self.x[k]) + e(plan.shear) * (y - e(self.y[k]) - e(self.caps[k]) / 2)) / e(self.caps[k] * plan.squeeze)
-        return lines.ink(p, lines.distance(self.atlas.fields, p, u, v), u, v)
-
-    def others(self, x, y, lot):
+    def others(self, x, y, emblems):
         """Dot, logo, square code and bars in the body's frame: their ink, and where dot and logo lie."""
         n, u = self.count, self.uniform
         e = lambda t: t[:, None, None]
@@ -160,16 +200,18 @@ class Tops:
         inner = ((edge * e(u(0.5, 0.85)) - rho) / soft + 0.5).clamp(0, 1)
         cut = ((torch.sin(e(u(3, 9)) * (qx * e(u(-1, 1)) + qy * e(u(-1, 1))) + e(u(0, 6))) - e(u(-0.5, 0.5))) * 4).clamp(0, 1)
         style = e(u(0, 1))
-        logo = torch.where(style < 0.4, shape - inner, torch.where(style < 0.8, shape * cut, shape))
+        logo = torch.where(style < 0.4, shape - inner, torch.where(style < 0.8, shape * cut, shape)) * e(u(0.5, 1))
         cells = torch.floor((qx + 1) * e(u(4, 9).floor())) * 7.13 + torch.floor((qy + 1) * e(u(4, 9).floor())) * 3.71 + e(u(0, 50))
         grid = ((torch.sin(cells * 12.9898) * 43758.5453 % 1.0) > 0.5).float() * ((qx.abs() < 1) & (qy.abs() < 1)).float()
-        square = self.chance(0.25)
-        logo = torch.where(e(square), grid, logo)
-        has_logo = self.chance(0.4)
-        where_logo = torch.where(e(square), (qx.abs() < 1) & (qy.abs() < 1), rho < edge * 1.02)
+        square = self.chance(0.15)
+        made, lies = logos.emblem(emblems, qx, qy, size)
+        emblematic = e(self.chance(0.65))
+        logo = torch.where(e(square), grid * e(u(0.5, 1)), torch.where(emblematic, made, logo))
+        has_logo = self.chance(0.45)
+        where_logo = torch.where(e(square), (qx.abs() < 1) & (qy.abs() < 1), torch.where(emblematic, lies, rho < edge * 1.02))
         bar = ((x - e(self.a * u(-1, 1))).abs() < e(u(0.7, 3))) | ((y - e(self.b * torch.where(self.chance(0.5), u(0.8, 1), u(-1, -0.8)))).abs() < e(u(0.7, 4)))
         bar = bar.float() * e(self.chance(0.1) * u(0.3, 1))
-        return (dot, (far < e(r.clamp(min=3))), has_dot), (logo * e(u(0.5, 1)), where_logo, has_logo), bar
+        return (dot, (far < e(r.clamp(min=3))), has_dot), (logo, where_logo, has_logo), bar
 
     def board(self, x, y, inside, lot):
         """The ground: body, its bevel and shadow, leads, board with pads and traces."""
@@ -188,6 +230,9 @@ class Tops:
         board = board + texture + lot.chance(0.6) * tooth.float() * lot.uniform(-0.2, 0.6)
         both = lot.chance(0.3)
         aside = torch.maximum(x.abs() - e(self.a), y.abs() - e(self.b))
+        second = (x - e(self.cx2)).abs() < e(self.a2)
+        second = second & ((y - e(self.cy2)).abs() < e(self.b2)) & (lot.chance(0.35) > 0)
+        board = torch.where(second, torch.where(lot.chance(0.6) > 0, body + lot.uniform(-0.05, 0.05), lot.uniform(0.05, 0.8)), board)
         ground = torch.where(inside, body, board)
         rim = torch.exp(-(aside / lot.uniform(1, 6)) ** 2)
         return ground + rim * lot.uniform(-0.2, 0.2) * both + lot.chance(0.3) * lot.uniform(-0.15, 0.1) * torch.exp(-(aside.clamp(min=0) / lot.uniform(3, 20))) * (~inside)
@@ -205,23 +250,21 @@ class Tops:
         ink = torch.zeros(n, SIDE, SIDE, device=self.device)
         inside = (x.abs() < e(self.a)) & (y.abs() < e(self.b))
         for k in range(MOST):
-            m = int((self.lines > k).sum())
-            if m == 0:
-                break
-            ink[:m] = torch.maximum(ink[:m], self.slot(plans[k], k, m, x[:m], y[:m]))
-            h = e(self.caps[k][:m])
-            p, q = cx[:m] - e(self.x[k][:m]), cy[:m] - e(self.y[k][:m])
-            w = e((plans[k].total * plans[k].squeeze)[:m]) * h
-            line = (p > -1) & (p < w + 1) & (q > -1) & (q < h + 1)
-            core = (p > 0.1 * h) & (p < w - 0.1 * h) & ((q - h / 2).abs() < (0.2 * h).clamp(min=2.1))
-            maps[:m, LINE] = torch.maximum(maps[:m, LINE], line.float())
-            maps[:m, CORE] = torch.maximum(maps[:m, CORE], core.float())
-            maps[:m, HEIGHT] = torch.where(line, (h / 16).log().expand_as(line), maps[:m, HEIGHT])
+            has = e(self.lines > k)
+            ink = torch.maximum(ink, self.drawn_slot(self.atlas.fields, plans[k], self.caps[k], self.x[k], self.y[k], *self.runs[k], x, y) * has)
+            h = e(self.caps[k])
+            p, q = cx - e(self.x[k]), cy - e(self.y[k])
+            w = e(plans[k].total * plans[k].squeeze) * h
+            line = (p > -1) & (p < w + 1) & (q > -1) & (q < h + 1) & has
+            core = (p > 0.1 * h) & (p < w - 0.1 * h) & ((q - h / 2).abs() < (0.2 * h).clamp(min=2.1)) & has
+            maps[:, LINE] = torch.maximum(maps[:, LINE], line.float())
+            maps[:, CORE] = torch.maximum(maps[:, CORE], core.float())
+            maps[:, HEIGHT] = torch.where(line, (h / 16).log().expand_as(line), maps[:, HEIGHT])
         maps[:, COSINE] = e(self.turn.cos()) * maps[:, LINE]
         maps[:, SINE] = e(self.turn.sin()) * maps[:, LINE]
         maps[:, COSINE2] = e((2 * self.turn).cos()) * maps[:, LINE]
         maps[:, SINE2] = e((2 * self.turn).sin()) * maps[:, LINE]
-        dot, logo, bar = self.others(x, y, lot)
+        dot, logo, bar = self.drawn_others(x, y, logos.Emblems(self.atlas, self.bank, n, self.device))
         thing = torch.zeros_like(ink)
         for (drawn, where, has), channel in ((dot, DOT), (logo, LOGO)):
             seen = F.max_pool2d((where & inside).float()[:, None], STRIDE)[:, 0]
@@ -232,11 +275,16 @@ class Tops:
         ink = torch.where(thing.abs() > ink, thing, torch.maximum(ink, bar * (1 - F.interpolate(maps[:, LINE:LINE + 1], (SIDE, SIDE))[:, 0])))
         # A body whose edges all lie outside the picture is the whole picture.
         maps[:, BODY] = ((cx.abs() < e(self.a)) & (cy.abs() < e(self.b))).float()
-        ground = self.board(x, y, inside[:, None], lot)
-        beside = self.slot(plans[MOST], MOST, n, x, y) * e((self.chance(0.35) & ~self.filling).float()) * (~inside)
+        ground = self.drawn_board(x, y, inside[:, None], lot)
+        shares = 0.3, 0.25, 0.8
+        beside = torch.zeros_like(ink)
+        for k, share in zip(range(MOST, MOST + ASIDE), shares):
+            text = self.drawn_slot(self.atlas.fields, plans[k], self.caps[k], self.x[k], self.y[k], *self.runs[k], x, y)
+            if k == MOST + 2:
+                text = text * ((x - e(self.cx2)).abs() < e(self.a2)) * ((y - e(self.cy2)).abs() < e(self.b2))
+            beside = torch.maximum(beside, text * e(self.chance(share).float()) * (~inside))
         ground = ground + beside[:, None] * lot.uniform(0.1, 0.6) * torch.where(lot.uniform(0, 1) < 0.8, 1.0, -1.0)
-        worn = wear.worn(ink.clamp(min=0)[:, None], lot) + ink.clamp(max=0)[:, None]
-        image, contrast = wear.lit(worn, lot, ground, low=0.04)
+        image, contrast = self.aged(ink, lot, ground)
         parts = []
         for k in range(4):
             s = slice(k * n // 4, (k + 1) * n // 4)
@@ -244,7 +292,7 @@ class Tops:
             some = wear.Lot(s.stop - s.start, self.device)
             part = wear.coarsened(image[s], (rows, rows), some, float(torch.rand(1)) < 0.35)
             parts.append(wear.defocused(part, float(torch.rand(1)) * 4 + 1) if float(torch.rand(1)) < 0.12 else part)
-        image = wear.seen(torch.cat(parts), contrast, lot)
+        image = self.seen(torch.cat(parts), contrast, lot)
         axis = torch.arange(SIDE, device=self.device).float()
         valid = ((axis[None, None, :] < e(self.wide)) & (axis[None, :, None] < e(self.high))).float()[:, None]
         count = valid.sum((2, 3), keepdim=True)

@@ -36,6 +36,13 @@ def losses(maps, truth, valid):
     return out
 
 
+def lost(network, x, truth, valid):
+    device = x.device.type
+    with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+        maps = network(x.contiguous(memory_format=torch.channels_last))
+    return losses(maps.float(), truth, valid)
+
+
 @torch.no_grad()
 def judged(model, source, batches):
     """Shares of the core's cells found and of those said to be core that are; of pictures whose way up is right."""
@@ -67,11 +74,12 @@ def main():
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
     loaded = dict(np.load(a.atlas))
     bank = torch.from_numpy(marks.bank(a.marks, a.seed)).to(device)
-    source = tops.Tops(lines.Atlas(loaded, device), bank, device, a.count, a.seed)
+    source = tops.Tops(lines.Atlas(loaded, device), bank, device, a.count)
     model = nets.Finder()
     if a.start:
         nets.restored(model, a.start)
     model = model.to(device).to(memory_format=torch.channels_last)
+    network = nets.compiled(model, device)
     optimiser = torch.optim.AdamW(model.parameters(), a.rate, weight_decay=0.02, betas=(0.9, 0.98))
     mean = {k: v.detach().clone().float() for k, v in model.state_dict().items()}
     step, first, shown = 0, time.time(), {}
@@ -81,9 +89,7 @@ def main():
             break
         for group in optimiser.param_groups:
             group["lr"] = a.rate * min(1, (step + 1) / 300) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-6
-        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-            maps = model(x.contiguous(memory_format=torch.channels_last))
-        parts = losses(maps.float(), truth, valid)
+        parts = lost(network, x, truth, valid)
         loss = sum(parts.values())
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
@@ -105,7 +111,7 @@ def main():
     model.eval()
     torch.save({k: v.half().cpu() if v.is_floating_point() else v.cpu() for k, v in model.state_dict().items()}, a.out)
     torch.manual_seed(7)
-    held = tops.Tops(lines.Atlas(loaded, device, held=True), bank[:100000], device, a.count, 99)
+    held = tops.Tops(lines.Atlas(loaded, device, held=True), bank[:100000], device, a.count)
     print("faces never seen: core found %.4f, core said right %.4f, way up right %.4f, off by %.2f degrees (median)" % judged(model, held.batches(), 20), flush=True)
 
 

@@ -37,6 +37,13 @@ def distance(a, b):
     return row[-1]
 
 
+def lost(network, x, classes, counts, valid):
+    device = x.device.type
+    with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+        scores = network(x.contiguous(memory_format=torch.channels_last))
+    return F.ctc_loss(scores.float().log_softmax(2).transpose(0, 1), classes, steps_of(valid), counts, zero_infinity=True)
+
+
 @torch.no_grad()
 def judged(model, source, batches):
     """Mean character error and share of lines right by the plainest reading (best class of each step)."""
@@ -61,10 +68,10 @@ def main():
     a = p.parse_args()
     device, begun = a.device, time.time()
     torch.manual_seed(a.seed)
-    torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
+    torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
     loaded = dict(np.load(a.atlas))
     bank = torch.from_numpy(marks.bank(a.marks, a.seed)).to(device)
-    source = strips.Strips(lines.Atlas(loaded, device), bank, table(device), device, a.columns, seed=a.seed)
+    source = strips.Strips(lines.Atlas(loaded, device), bank, table(device), device, a.columns)
     model = nets.Reader()
     if a.start:
         nets.restored(model, a.start)
@@ -74,13 +81,7 @@ def main():
     optimiser = torch.optim.AdamW([{"params": decayed, "weight_decay": 0.05}, {"params": plain, "weight_decay": 0.0}], a.rate, betas=(0.9, 0.98))
     mean = {k: v.detach().clone().float() for k, v in model.state_dict().items()}
     print("parameters", sum(q.numel() for q in model.parameters()), "faces", len(source.atlas.names), "ready after", round(time.time() - begun), flush=True)
-    if device == "cuda":
-        torch.cuda.synchronize()
-        since, sample = time.time(), 0
-        for k, (x, *_) in zip(range(20), source.batches()):
-            sample += len(x)
-        torch.cuda.synchronize()
-        print("drawing alone:", round(sample / (time.time() - since)), "lines a second", flush=True)
+    network = nets.compiled(model, device)
     step, shown, seen, first = 0, None, 0, time.time()
     for x, classes, counts, valid in source.batches():
         passed = (time.time() - first) / a.seconds
@@ -89,9 +90,7 @@ def main():
         rate = a.rate * min(1, (step + 1) / 400) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-6
         for group in optimiser.param_groups:
             group["lr"] = rate
-        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-            scores = model(x.contiguous(memory_format=torch.channels_last))
-        loss = F.ctc_loss(scores.float().log_softmax(2).transpose(0, 1), classes, steps_of(valid), counts, zero_infinity=True)
+        loss = lost(network, x, classes, counts, valid)
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
         torch.nn.utils.clip_grad_norm_(model.parameters(), 2.0)
@@ -110,8 +109,8 @@ def main():
     model.load_state_dict({k: (mean[k].to(v.dtype) if v.is_floating_point() else v) for k, v in model.state_dict().items()})
     model.eval()
     torch.save({k: v.half().cpu() if v.is_floating_point() else v.cpu() for k, v in model.state_dict().items()}, a.out)
-    held = strips.Strips(lines.Atlas(loaded, device, held=True), bank[:200000], table(device), device, a.columns, seed=99)
-    same = strips.Strips(lines.Atlas(loaded, device), bank[:200000], table(device), device, a.columns, seed=98)
+    held = strips.Strips(lines.Atlas(loaded, device, held=True), bank[:200000], table(device), device, a.columns)
+    same = strips.Strips(lines.Atlas(loaded, device), bank[:200000], table(device), device, a.columns)
     torch.manual_seed(7)
     print("known faces: character error %.4f, lines right %.4f of %d" % judged(model, same.batches(), 6))
     print("faces never seen: character error %.4f, lines right %.4f of %d" % judged(model, held.batches(), 6))

@@ -12,22 +12,22 @@ import torch.nn.functional as F
 class Lot:
     """Draws by lot for n pictures on one device."""
 
-    def __init__(self, count, device, generator=None):
-        self.count, self.device, self.generator = count, device, generator
+    def __init__(self, count, device):
+        self.count, self.device = count, device
         # How badly off a picture is: most marks that people photograph can be read, some hardly.
         self.hard = self.uniform(0, 1) ** 1.4
 
     def uniform(self, low, high):
-        return torch.rand(self.count, 1, 1, 1, device=self.device, generator=self.generator) * (high - low) + low
+        return torch.rand(self.count, 1, 1, 1, device=self.device) * (high - low) + low
 
     def log(self, low, high):
         return torch.exp(self.uniform(math.log(low), math.log(high)))
 
     def chance(self, p):
-        return (torch.rand(self.count, 1, 1, 1, device=self.device, generator=self.generator) < p).float()
+        return (torch.rand(self.count, 1, 1, 1, device=self.device) < p).float()
 
     def noise(self, rows, columns, to=None, mode="bicubic"):
-        n = torch.randn(self.count, 1, max(2, rows), max(2, columns), device=self.device, generator=self.generator)
+        n = torch.randn(self.count, 1, max(2, rows), max(2, columns), device=self.device)
         return n if to is None else F.interpolate(n, to, mode=mode, align_corners=False if mode != "nearest" else None)
 
 
@@ -57,6 +57,9 @@ def worn(ink, lot):
     x = x * (1 - lot.uniform(0, 0.85) * lot.hard * fade.clamp(0, 1))
     specks = lot.noise(h // 3, w // 3, (h, w), "bilinear")
     x = x * (1 - lot.chance(0.25) * lot.hard * ((specks - lot.uniform(0.4, 1.6)) * 4).clamp(0, 1))
+    # Rubbed off in larger patches, down to nothing.
+    rubbed = lot.noise(h // 9, w // 9, (h, w))
+    x = x * (1 - lot.chance(0.2) * lot.uniform(0.3, 1) * lot.hard * ((rubbed - lot.uniform(0.2, 1.4)) * 2.5).clamp(0, 1))
     yy = torch.linspace(-1, 1, h, device=ink.device)[None, None, :, None]
     xx = torch.linspace(-1, 1, w, device=ink.device)[None, None, None, :] * (w / h)
     band = yy * lot.uniform(-1, 1) + xx * lot.uniform(-1, 1) + lot.uniform(-1.5, 1.5)
@@ -82,11 +85,11 @@ def lit(x, lot, ground=None, low=0.03):
     c = (contrast / 0.2).clamp(max=1.5)
     image = image + lot.uniform(0, 0.12) * lot.uniform(0, 1) * c * lot.noise(4, max(4, w * 4 // h), (h, w))
     grain = lot.uniform(0, 1) * lot.hard * 0.6 * contrast
-    coarse = lot.noise(h // 5, w // 5, (h, w), "bilinear")
-    middle = lot.noise(h // 2, w // 2, (h, w), "bilinear")
+    # Grain of the compound at four sizes, each with a share of its own.
     fine = blurred(lot.noise(h, w), lot.uniform(0.2, 1.2))
-    share = lot.uniform(0, 1)
-    image = image + grain * (share * coarse * 0.7 + (1 - share) * middle + fine)
+    shares = [lot.uniform(0, 1) ** 2 for _ in range(3)]
+    sizes = [lot.noise(h // k, w // k, (h, w), "bilinear") for k in (2, 4, 8)]
+    image = image + grain * (0.8 * fine + 0.7 * sum(a * b for a, b in zip(shares, sizes)))
     sparkle = (blurred((lot.noise(h, w) > 2.6).float(), lot.uniform(0.3, 0.9)) * 2.5).clamp(max=1)
     image = image + lot.chance(0.2) * contrast * lot.uniform(0.2, 1.2) * lot.hard * sparkle
     streak = lot.noise(h, 6, (h, w), "bilinear")
