@@ -1,5 +1,6 @@
 using Lidoff.Seeing.Pictures;
 using Lidoff.Seeing.Reading.Finding;
+using Lidoff.Seeing.Reading.Lattices;
 using Microsoft.ML.OnnxRuntime;
 
 namespace Lidoff.Benchmarks;
@@ -56,13 +57,7 @@ internal sealed class PackagedReader : IDisposable
     /// <summary>One line whose outline is known, and how sure it is of it.</summary>
     public (string Text, double Sure) Line(GreyPyramid picture, PictureRegion outline)
     {
-        const int rows = 48;
-        var columns = Math.Clamp((int)Math.Round(rows * outline.Width / outline.Height), 16, 960);
-        var (along, down) = (outline.Along, outline.Down);
-        var grey = picture.Sample(outline.At(-0.5, -0.5), (along.X * outline.Width / columns, along.Y * outline.Width / columns), (down.X * outline.Height / rows, down.Y * outline.Height / rows), columns, rows);
-        var input = new float[3 * rows * columns];
-        for (var i = 0; i < grey.Length; i++) input[i] = input[grey.Length + i] = input[(2 * grey.Length) + i] = (grey[i] - 0.5f) / 0.5f;
-        var p = Run(reader, input, [1, 3, rows, columns]);
+        var p = Steps(picture, outline);
         var (text, sure, before, classes) = ("", new List<double>(), 0, keys.Length + 2);
         for (var t = 0; t < p.Length; t += classes)
         {
@@ -79,6 +74,23 @@ internal sealed class PackagedReader : IDisposable
         }
 
         return (string.Concat(text.ToUpperInvariant().Where(c => "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ-./+".Contains(c, StringComparison.Ordinal))), sure.Count == 0 ? 0 : sure.Average());
+    }
+
+    /// <summary>The same line as a lattice of our symbols: small letters count as capitals, what is none of ours as nothing.</summary>
+    public CtcLattice Lattice(GreyPyramid picture, PictureRegion outline, ReadingAlphabet alphabet)
+    {
+        var p = Steps(picture, outline);
+        var classes = keys.Length + 2;
+        var ours = Enumerable.Range(0, classes).Select(c => c > 0 && c <= keys.Length && keys[c - 1].Length == 1 ? alphabet.ClassesOf(keys[c - 1].ToUpperInvariant())?[0] ?? 0 : 0).ToArray();
+        var scores = new float[p.Length / classes * alphabet.Classes];
+        for (var t = 0; t < p.Length / classes; t++)
+        {
+            var step = scores.AsSpan(t * alphabet.Classes, alphabet.Classes);
+            for (var c = 0; c < classes; c++) step[ours[c]] += p[(t * classes) + c];
+            for (var c = 0; c < step.Length; c++) step[c] = MathF.Log(Math.Max(step[c], 1e-9f));
+        }
+
+        return CtcLattice.OfScores(scores, alphabet);
     }
 
     /// <inheritdoc/>
@@ -112,6 +124,17 @@ internal sealed class PackagedReader : IDisposable
             var (sx, sy) = (region.Width / w, region.Height / h);
             yield return new(region.At((grown.Middle.X / w) - 0.5, (grown.Middle.Y / h) - 0.5), grown.Width * sx, grown.Height * sy, grown.Turn + region.Turn);
         }
+    }
+
+    private float[] Steps(GreyPyramid picture, PictureRegion outline)
+    {
+        const int rows = 48;
+        var columns = Math.Clamp((int)Math.Round(rows * outline.Width / outline.Height), 16, 960);
+        var (along, down) = (outline.Along, outline.Down);
+        var grey = picture.Sample(outline.At(-0.5, -0.5), (along.X * outline.Width / columns, along.Y * outline.Width / columns), (down.X * outline.Height / rows, down.Y * outline.Height / rows), columns, rows);
+        var input = new float[3 * rows * columns];
+        for (var i = 0; i < grey.Length; i++) input[i] = input[grey.Length + i] = input[(2 * grey.Length) + i] = (grey[i] - 0.5f) / 0.5f;
+        return Run(reader, input, [1, 3, rows, columns]);
     }
 
     private static int Up(double side) => Math.Max(32, (int)Math.Round(side / 32) * 32);
