@@ -70,11 +70,15 @@ internal static class RulerFinder
             if (Longest(patches, used) is not { Count: > 2 } row) break;
             var direction = Direction(patches, row);
             Use(patches, used, row, direction);
-            if (Read(grey, [.. row.Select(index => patches[index])], direction) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
+            List<(double X, double Y, double Turn, double Period)> along = [.. row.Select(index => patches[index])];
+            if (Farthest(Read(grey, along, direction), Read(grey, along, Leaning(patches, row))) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
         }
 
         return [.. found.OrderByDescending(ruler => ruler.Gaps)];
     }
+
+    // Longer lines at one end pull the axis of where patches lie by a degree, and a row that runs off the lines loses the last of them; at a slant it is what the lines lean to that is off.
+    private static FoundRuler? Farthest(FoundRuler? one, FoundRuler? other) => other is not null && other.Gaps > (one?.Gaps ?? 0) ? other : one;
 
     private static void Use(List<(double X, double Y, double Turn, double Period)> patches, bool[] used, List<int> row, double direction)
     {
@@ -232,12 +236,19 @@ internal static class RulerFinder
     /// <summary>The direction in which patches lie: that of the longest axis of where they are, or what each of them leans to where they are few.</summary>
     private static double Direction(List<(double X, double Y, double Turn, double Period)> patches, List<int> row)
     {
-        var (x, y, first) = (row.Average(index => patches[index].X), row.Average(index => patches[index].Y), patches[row[0]].Turn);
-        var turn = first + row.Average(index => Half(patches[index].Turn - first));
+        var (x, y) = (row.Average(index => patches[index].X), row.Average(index => patches[index].Y));
+        var turn = Leaning(patches, row);
         if (row.Count < LeastOnAxis) return turn;
         var (xx, xy, yy) = (row.Sum(index => Square(patches[index].X - x)), row.Sum(index => (patches[index].X - x) * (patches[index].Y - y)), row.Sum(index => Square(patches[index].Y - y)));
         var axis = Elementary.Atan2(2 * xy, xx - yy) / 2;
         return turn + Half(axis - turn);
+    }
+
+    /// <summary>The direction square to the lines, by the mean of what the patches of a row lean to.</summary>
+    private static double Leaning(List<(double X, double Y, double Turn, double Period)> patches, List<int> row)
+    {
+        var first = patches[row[0]].Turn;
+        return first + row.Average(index => Half(patches[index].Turn - first));
     }
 
     /// <summary>The ruler along a row of patches: read along several lines beside one another, the one with the most lines that still tells longer ones.</summary>
