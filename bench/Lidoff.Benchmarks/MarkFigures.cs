@@ -31,14 +31,14 @@ internal static class MarkFigures
     public static double WholeLines(IReadOnlyList<CropScore> crops) => MarkScore.Calibration([.. crops.SelectMany(crop => crop.Whole)]);
 
     /// <summary>One row: the figure with its interval, the packaged reader's beside it where it ran.</summary>
-    public static Row Row(string what, IReadOnlyList<CropScore> crops, Func<IReadOnlyList<CropScore>, double> figure, double target, bool atMost, IReadOnlyList<CropScore>? packaged = null)
+    public static Row Row(string what, IReadOnlyList<CropScore> crops, Func<IReadOnlyList<CropScore>, double> figure, double? target, bool atMost, IReadOnlyList<CropScore>? packaged = null)
     {
         var value = figure(crops);
         var drawn = Resampled(crops, figure);
         var shown = $"{Text(value)} ({Text(drawn[Draws / 20])} to {Text(drawn[Draws - 1 - (Draws / 20)])})";
         double? other = packaged is { Count: > 0 } ? figure(packaged) : null;
         return new(what, shown, other is { } told ? $"packaged reader {Text(told)}" : "none", other is > 0 ? Text(value / other.Value) : "",
-            $"{(atMost ? "<=" : ">=")} {target.ToString(CultureInfo.InvariantCulture)}", atMost ? value <= target : value >= target);
+            target is { } aim ? $"{(atMost ? "<=" : ">=")} {aim.ToString(CultureInfo.InvariantCulture)}" : "", target is null || (atMost ? value <= target : value >= target));
     }
 
     /// <summary>Three decimals.</summary>

@@ -106,7 +106,7 @@ public sealed class ReadMarks : IBenchmark
                 yield return MarkFigures.Row($"{what}outlines known, both readers: lines right", both, MarkFigures.Lines, 0.86, false, otherKnown);
             }
 
-            foreach (var (hard, crops) in byHard) yield return MarkFigures.Row($"{what}{hard}: lines right, of {crops.Sum(crop => crop.Lines)}", crops, MarkFigures.Lines, 0, false);
+            foreach (var (hard, crops) in byHard) yield return MarkFigures.Row($"{what}{hard}: lines right, of {crops.Sum(crop => crop.Lines)}", crops, MarkFigures.Lines, null, false);
         }
 
         private static IEnumerable<Row> Rows(string what, List<CropScore> crops, double seconds, List<CropScore>? other)

@@ -11,7 +11,8 @@ namespace Lidoff.Seeing.Kinds;
 public sealed class ReadingKind : EvidenceKind<ReadingSighting>
 {
     private const int LongestName = 255;
-    private const int MostPictures = 8;
+    /// <summary>Most pictures that one reading names.</summary>
+    public const int MostPictures = 8;
     private const int MostReadings = 20;
     private const int Corners = 4;
     private static readonly NumberRange Turns = new(0, 360);

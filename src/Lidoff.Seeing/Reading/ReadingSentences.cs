@@ -6,6 +6,9 @@ namespace Lidoff.Seeing.Reading;
 /// <summary>Every sentence of mark reading that a person reads.</summary>
 public static class ReadingSentences
 {
+    // A choice of ours.
+    private const double UprightDeg = 10;
+
     /// <summary>A reader's card lacks its symbols.</summary>
     public const string NoAlphabet = "“alphabet” is missing.";
 
@@ -69,8 +72,9 @@ public static class ReadingSentences
         (lines == 1 ? "Something like a line of text was found, and nothing of it could be read." : string.Create(CultureInfo.InvariantCulture, $"Something like {lines} lines of text was found, and nothing of them could be read."))
         + " Take one part alone, by a box around it or from closer up; light from the side brings a worn mark out.";
 
-    /// <summary>A mark that does not stand upright in the picture.</summary>
-    public static string Turned(double turn) => string.Create(CultureInfo.InvariantCulture, $"It is read after turning the picture by {turn:0.#}° clockwise.");
+    /// <summary>A mark that does not stand upright in the picture; empty within a few degrees, which are how a picture is taken and not how the part lies.</summary>
+    public static string Turned(double turn) =>
+        Math.Abs(Math.IEEERemainder(turn, 360)) <= UprightDeg ? "" : string.Create(CultureInfo.InvariantCulture, $"It is read after turning the picture by {turn:0.#}° clockwise.");
 
     /// <summary>A picture that a reading does without, and why.</summary>
     public static string LeftOut(string picture, string why) => $"{SeeingSentences.Quoted(picture)} was left out: {why}.";

@@ -12,9 +12,6 @@ namespace Lidoff.Telling.Dossiers;
 /// <summary>Where the marks of a dossier can be read: every picture in which a spot was pointed at or both sides of its body were clicked, a specimen's by themselves.</summary>
 public static class SpotsToRead
 {
-    // A reading names so many pictures at most (ReadingKind).
-    private const int MostPictures = 8;
-
     // As they are called when a body is clicked, and when a part is named.
     private static readonly (string Long, string Short)[] Sides = [("long side", "short side"), ("length", "width")];
 
@@ -95,7 +92,7 @@ public static class SpotsToRead
         {
             var opened = dossier.Picture(sha256, place.Name);
             if (!opened.TryValue(out var header)) faults.AddRange(opened.Faults);
-            else if (pictures.Count < MostPictures) pictures.Add(new(sha256, place.Name, dossier.Workspace.Files.PathOf(sha256), header, place.Outline, place.Box, place.At, Elsewhere(dossier, others, sha256)));
+            else if (pictures.Count < ReadingKind.MostPictures) pictures.Add(new(sha256, place.Name, dossier.Workspace.Files.PathOf(sha256), header, place.Outline, place.Box, place.At, Elsewhere(dossier, others, sha256)));
         }
 
         return new(spot, specimen, [.. pictures], [.. faults]);

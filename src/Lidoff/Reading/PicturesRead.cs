@@ -12,8 +12,6 @@ namespace Lidoff.Reading;
 /// <summary>Reads picture files for <c>lidoff read</c>; nothing is stored.</summary>
 internal static class PicturesRead
 {
-    private const double WorthTelling = 10;
-
     public static int Run(Seat seat, string[] images, PictureRegion? region, bool upright, bool json, IReadingNetworks networks, CancellationToken stop)
     {
         if (networks.Troubles.Count > 0) return Desk.Refuse(seat, networks.Troubles);
@@ -46,8 +44,7 @@ internal static class PicturesRead
     private static void Show(Seat seat, ReadMark mark)
     {
         foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line.Reading.Text, line.Reading.Readings));
-        // A few degrees are how a picture is taken; more is how the part lies.
-        if (mark.Lines.Count > 0 && Math.Abs(Math.IEEERemainder(mark.TurnDeg, 360)) > WorthTelling) seat.Talk.Line("  " + ReadingSentences.Turned(mark.TurnDeg));
+        if (mark.Lines.Count > 0 && ReadingSentences.Turned(mark.TurnDeg) is { Length: > 0 } turned) seat.Talk.Line("  " + turned);
     }
 
     private static void Write(Utf8JsonWriter writer, string image, ReadMark mark)

@@ -51,7 +51,7 @@ public sealed class BadPictureTests : IDisposable
     }
 
     [Theory]
-    [InlineData("zero.jpg", "", "an unrecognised file")]
+    [InlineData("zero.jpg", "", "an empty file")]
     [InlineData("text.png", "not a picture\n", "a text")]
     [InlineData("page.heic", "%PDF-1.7\n", "a PDF document")]
     public void What_only_its_name_calls_a_picture(string name, string content, string says)

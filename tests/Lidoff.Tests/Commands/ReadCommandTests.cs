@@ -9,13 +9,7 @@ public sealed class ReadCommandTests : IDisposable
 {
     private readonly TempFolder folder = new();
 
-    public ReadCommandTests()
-    {
-        TinyOnnx.Write(folder["models"], "finder", TinyOnnx.Finder());
-        // In spreads from the mean bars stand at 0.2 to 0.3 and ground at -1.5, worked out from their areas within a tight strip; what is filled up
-        // behind the line stands at 0. Between the last and the first lies the border of these two levels.
-        TinyOnnx.Write(folder["models"], "reader", TinyOnnx.Reader(ReadingAlphabet.OfMarks.Classes, new Dictionary<int, float> { [0] = -0.42f, [11] = 0.6f }), ReadingAlphabet.OfMarks.Symbols);
-    }
+    public ReadCommandTests() => PaintedBars.Networks(folder["models"]);
 
     public void Dispose() => folder.Dispose();
 
@@ -26,24 +20,10 @@ public sealed class ReadCommandTests : IDisposable
         return (await LidoffProgram.Run(arguments, seat, TestContext.Current.CancellationToken), talk);
     }
 
-    /// <summary>A grey picture with bars of 60 × 40 px and 12 px between them.</summary>
-    private void Paint(string name, int width, int height, int left, int top, int bars)
-    {
-        var pixels = new byte[width * height];
-        for (var i = 0; i < pixels.Length; i++)
-        {
-            var (x, y) = ((i % width) - left, (i / width) - top);
-            pixels[i] = (byte)(x >= 0 && x < 72 * bars && x % 72 < 60 && y is >= 0 and < 40 ? 230 : 30);
-        }
-
-        using var image = NetVips.Image.NewFromMemory(pixels, width, height, 1, NetVips.Enums.BandFormat.Uchar);
-        File.WriteAllBytes(folder[name], image.PngsaveBuffer());
-    }
-
     [Fact]
     public async Task A_mark_comes_as_the_contract_lays_it_down()
     {
-        Paint("chip.png", 384, 160, 90, 60, 3);
+        PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
         var (code, talk) = await Run("read", "chip.png", "--json");
         Assert.Equal(ExitCodes.Done, code);
         Assert.Empty(talk.Said);
@@ -76,7 +56,7 @@ public sealed class ReadCommandTests : IDisposable
     [Fact]
     public async Task A_box_leaves_outlines_in_the_picture_as_it_lies_and_people_get_a_line()
     {
-        Paint("board.png", 900, 700, 500, 400, 2);
+        PaintedBars.Paint(folder["board.png"], 900, 700, 500, 400, 2);
         var (code, talk) = await Run("read", "board.png", "--box", "430,360,300,120", "--upright", "--json");
         Assert.Equal(ExitCodes.Done, code);
         var line = Assert.Single(CommandRun.Only(talk).GetProperty("lines").EnumerateArray());
@@ -89,7 +69,7 @@ public sealed class ReadCommandTests : IDisposable
     [Fact]
     public async Task One_bad_picture_among_others_stands_in_its_place()
     {
-        Paint("chip.png", 384, 160, 90, 60, 3);
+        PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
         File.WriteAllText(folder["note.txt"], "no picture");
         var (code, talk) = await Run("read", "note.txt", "chip.png", "nowhere.png", "--json");
         Assert.Equal(ExitCodes.Look, code);
@@ -105,7 +85,7 @@ public sealed class ReadCommandTests : IDisposable
     [Fact]
     public async Task No_text_says_so_and_is_no_failure()
     {
-        Paint("bare.png", 300, 200, 0, 0, 0);
+        PaintedBars.Paint(folder["bare.png"], 300, 200, 0, 0, 0);
         var (code, talk) = await Run("read", "bare.png", "--json");
         Assert.Equal(ExitCodes.Done, code);
         Assert.Equal("""{"format":1,"image":"bare.png","turn_deg":0,"lines":[]}""", Assert.Single(talk.Out));
@@ -118,7 +98,7 @@ public sealed class ReadCommandTests : IDisposable
     [InlineData("400,10,50,50", ExitCodes.Refused, "chip.png: the box lies outside of the picture, which is 384 × 160 px.")]
     public async Task A_box_that_will_not_do_is_told(string box, int expected, string say)
     {
-        Paint("chip.png", 384, 160, 90, 60, 3);
+        PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
         var (code, talk) = await Run("read", "chip.png", "--box", box);
         Assert.Equal((expected, say), (code, Assert.Single(talk.Said)));
     }
@@ -129,7 +109,7 @@ public sealed class ReadCommandTests : IDisposable
     [InlineData("NaN,10,5,50", ExitCodes.Usage, "--box wants x,y,w,h in px, such as 120,80,300,200; “NaN,10,5,50” is none.")]
     public async Task A_box_that_is_none_is_a_wrong_call(string box, int expected, string say)
     {
-        Paint("chip.png", 384, 160, 90, 60, 3);
+        PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
         var (code, talk) = await Run("read", "chip.png", "--box", box);
         Assert.Equal((expected, say), (code, talk.Said[0]));
         Assert.Equal(["`lidoff read --help` shows how it is called."], talk.Said.Skip(1));
@@ -161,7 +141,7 @@ public sealed class ReadCommandTests : IDisposable
     [Fact]
     public async Task Networks_that_are_missing_or_altered_are_told_and_nothing_else_is_lost()
     {
-        Paint("chip.png", 384, 160, 90, 60, 3);
+        PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
         File.AppendAllText(Path.Combine(folder["models"], "finder.onnx"), "x");
         File.Delete(Path.Combine(folder["models"], "reader.onnx"));
         var (code, talk) = await Run("read", "chip.png", "--json");

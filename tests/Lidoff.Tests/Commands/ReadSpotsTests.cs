@@ -9,12 +9,7 @@ public sealed class ReadSpotsTests : IDisposable
 {
     private readonly TempFolder folder = new();
 
-    public ReadSpotsTests()
-    {
-        TinyOnnx.Write(folder["models"], "finder", TinyOnnx.Finder());
-        // Levels as in ReadCommandTests.
-        TinyOnnx.Write(folder["models"], "reader", TinyOnnx.Reader(ReadingAlphabet.OfMarks.Classes, new Dictionary<int, float> { [0] = -0.42f, [11] = 0.6f }), ReadingAlphabet.OfMarks.Symbols);
-    }
+    public ReadSpotsTests() => PaintedBars.Networks(folder["models"]);
 
     public void Dispose() => folder.Dispose();
 
@@ -69,7 +64,7 @@ public sealed class ReadSpotsTests : IDisposable
         await Begin();
         await Note("""{"kind":"spot","spot":"U1","picture":"board.png","box":[430,360,300,120]}""");
         await Run("read", "d", "--spot", "U1");
-        Paint("close.png", 384, 160, 90, 60, 2);
+        PaintedBars.Paint(folder["close.png"], 384, 160, 90, 60, 2);
         await Run("add", "d", folder["close.png"]);
         // Both sides of the body, as they are clicked when it is outlined; two bars from (90, 60) to (222, 100).
         await Note(
@@ -135,7 +130,7 @@ public sealed class ReadSpotsTests : IDisposable
     private async Task Begin()
     {
         await Run("new", "d");
-        Paint("board.png", 900, 700, 500, 400, 2);
+        PaintedBars.Paint(folder["board.png"], 900, 700, 500, 400, 2);
         await Run("add", "d", folder["board.png"]);
     }
 
@@ -149,18 +144,4 @@ public sealed class ReadSpotsTests : IDisposable
     private async Task<List<JsonElement>> Entries() => [.. (await Run("entries", "d", "--json")).Talk.Out.Select(line => JsonDocument.Parse(line).RootElement)];
 
     private async Task<List<string?>> Readings() => [.. (await Entries()).Where(entry => entry.GetProperty("kind").GetString() == "reading").Select(entry => entry.GetProperty("id").GetString())];
-
-    /// <summary>A grey picture with bars of 60 × 40 px and 12 px between them.</summary>
-    private void Paint(string name, int width, int height, int left, int top, int bars)
-    {
-        var pixels = new byte[width * height];
-        for (var i = 0; i < pixels.Length; i++)
-        {
-            var (x, y) = ((i % width) - left, (i / width) - top);
-            pixels[i] = (byte)(x >= 0 && x < 72 * bars && x % 72 < 60 && y is >= 0 and < 40 ? 230 : 30);
-        }
-
-        using var image = NetVips.Image.NewFromMemory(pixels, width, height, 1, NetVips.Enums.BandFormat.Uchar);
-        File.WriteAllBytes(folder[name], image.PngsaveBuffer());
-    }
 }

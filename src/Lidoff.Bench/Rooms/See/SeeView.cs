@@ -46,7 +46,7 @@ public sealed record SeeView(ValueList<PictureRow> Pictures, ValueList<string> Z
         {
             if (!file.Type.StartsWith("image/", StringComparison.Ordinal))
             {
-                yield return new(file.Name, file.Sha256, file.Type.Length > 0 ? file.Type : "not recognised", file.Bytes, null, null, Video: VideoFiles.Is(file.Type) ? VideoFiles.Says(dossier, file.Sha256) : "");
+                yield return new(file.Name, file.Sha256, file.Bytes == 0 ? "empty: 0 bytes came" : file.Type.Length > 0 ? file.Type : "not recognised", file.Bytes, null, null, Video: VideoFiles.Is(file.Type) ? VideoFiles.Says(dossier, file.Sha256) : "");
                 continue;
             }
 

@@ -54,6 +54,9 @@ internal static class RulerFinder
     // Share of the period.
     private const double MostScatter = 0.04;
 
+    // From one of the rows that are read to the next, px of what was looked at.
+    private const int Aside = 4;
+
     private static readonly double[] Times = [1, 2];
 
     // What repeats beside a row within so many periods is read with it.
@@ -71,7 +74,11 @@ internal static class RulerFinder
             var direction = Direction(patches, row);
             Use(patches, used, row, direction);
             List<(double X, double Y, double Turn, double Period)> along = [.. row.Select(index => patches[index])];
-            if (Farthest(Read(grey, along, direction), Read(grey, along, Leaning(patches, row))) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
+            var leaning = Leaning(patches, row);
+            var length = new PicturePoint(along[0].X, along[0].Y).DistanceTo(new(along[^1].X, along[^1].Y));
+            // Within the rows that are read beside one another anyway, the ends of both are the same.
+            var far = Math.Abs(Half(leaning - direction)) * length / 2 > Aside;
+            if (Farthest(Read(grey, along, direction), far ? Read(grey, along, leaning) : null) is { } ruler && !found.Exists(other => Same(other, ruler))) found.Add(ruler);
         }
 
         return [.. found.OrderByDescending(ruler => ruler.Gaps)];
@@ -261,7 +268,7 @@ internal static class RulerFinder
         if (high - low < LeastLines * period) return null;
         var least = (int)Math.Max(LeastLines, LeastSeen * (high - low - (2 * Patch)) / period);
         var rows = new List<(int Gaps, PicturePoint From, PicturePoint To)>();
-        for (var aside = -2 * Patch; aside <= 2 * Patch; aside += 4)
+        for (var aside = -2 * Patch; aside <= 2 * Patch; aside += Aside)
         {
             PicturePoint At(double along) => new((x + (along * dx) - (aside * dy)) * grey.PxPerPx, (y + (along * dy) + (aside * dx)) * grey.PxPerPx);
             var (from, to) = Within(low, high, along => At(along).X >= 0 && At(along).Y >= 0 && At(along).X <= grey.Width * grey.PxPerPx && At(along).Y <= grey.Height * grey.PxPerPx);

@@ -1,14 +1,10 @@
 using Lidoff.Bench.Showing;
-using Lidoff.Seeing.Reading;
 
 namespace Lidoff.Bench.Components.Parts.Reading;
 
 /// <summary>What is said of a machine's reading.</summary>
 internal static class ReadingWords
 {
-    // A few degrees are how a picture is taken; more is how the part lies.
-    private const double WorthTelling = 10;
-
     public const string Nobody = "Nobody has had it read by the machine yet. It looks for the body where the spot was pointed at, or within its outline, in every picture that shows it.";
 
     public const string Counts = "It names the spot as long as no person reads the mark.";
@@ -26,8 +22,6 @@ internal static class ReadingWords
     public const string WholeLine = "Whole line";
 
     public static string AsOne(int pictures) => $"{Count.Of(pictures, "picture")} of it read as one";
-
-    public static string Turn(double degrees) => Math.Abs(Math.IEEERemainder(degrees, 360)) > WorthTelling ? ReadingSentences.Turned(degrees) : "";
 
     public static string Taken(string spot) => $"mark on {Shown.Briefly(spot)}, taken over from the machine";
 
