@@ -9,11 +9,11 @@ export const el = (name, attributes = {}, text = '') => {
   return made;
 };
 
-/** A measured line with its end strokes (a side of a line of text that was read has none) and its words; `worded` are the places of words that stand already, `box` what they stay in as long as their line's middle is in it. */
+/** A measured line with its end strokes (a side of a box or of a line of text that was read has none) and its words; `worded` are the places of words that stand already, `box` what they stay in as long as their line's middle is in it. */
 export function measure(x1, y1, x2, y2, sort, words, on, worded = [], box = null) {
   const long = Math.hypot(x2 - x1, y2 - y1) || 1;
   const [nx, ny] = [(-(y2 - y1) / long) * 6, ((x2 - x1) / long) * 6];
-  const d = sort === 'read' ? `M${x1} ${y1}L${x2} ${y2}` : `M${x1} ${y1}L${x2} ${y2}M${x1 - nx} ${y1 - ny}L${x1 + nx} ${y1 + ny}M${x2 - nx} ${y2 - ny}L${x2 + nx} ${y2 + ny}`;
+  const d = sort === 'read' || sort.endsWith('box') ? `M${x1} ${y1}L${x2} ${y2}` : `M${x1} ${y1}L${x2} ${y2}M${x1 - nx} ${y1 - ny}L${x1 + nx} ${y1 + ny}M${x2 - nx} ${y2 - ny}L${x2 + nx} ${y2 + ny}`;
   const made = [el('path', { d, class: 'under' }), el('path', { d, class: `line ${sort}${on ? ' on' : ''}` })];
   if (words) {
     // Beside an upright line, above or below a level one, and not over the words of another.

@@ -83,7 +83,7 @@ class Viewer {
   resume() {
     try {
       const [tool, points, coarse = 1] = JSON.parse(sessionStorage.getItem(this.held()) ?? '[]');
-      const most = { point: 1, landmark: 1, scale: 2, length: 2, body: 3, shape: 40 }[tool];
+      const most = { point: 1, landmark: 1, scale: 2, length: 2, body: 3, box: 2, shape: 40 }[tool];
       if (!most || !Array.isArray(points) || points.length > most || !points.flat().every(Number.isFinite)) return null;
       [this.tool, this.most, this.points, this.coarse] = [tool, most, points, coarse];
       this.stage.dataset.tool = tool;
@@ -272,7 +272,7 @@ class Viewer {
   near(x, y, spotsOnly = false) {
     const handles = this.overlay.spots.map((s) => ({ id: s.id, x: s.x, y: s.y }));
     if (!spotsOnly) for (const m of this.overlay.marks) if (m.sort !== 'ghost' && m.sort !== 'found') handles.push({ id: m.id, x: m.x, y: m.y });
-    if (!spotsOnly) for (const l of this.overlay.lines) if (l.sort !== 'read') handles.push({ id: `${l.id}:from`, x: l.x1, y: l.y1 }, { id: `${l.id}:to`, x: l.x2, y: l.y2 });
+    if (!spotsOnly) for (const l of this.overlay.lines) if (l.sort !== 'read' && l.sort !== 'box') handles.push({ id: `${l.id}:from`, x: l.x1, y: l.y1 }, { id: `${l.id}:to`, x: l.x2, y: l.y2 });
     let [best, found] = [NEAR / this.scale, null];
     for (const h of handles) {
       const far = Math.hypot(h.x - x, h.y - y);
@@ -294,6 +294,8 @@ class Viewer {
 
   move(e) {
     this.over = e.pointerType === 'touch' ? null : { clientX: e.clientX, clientY: e.clientY };
+    // A box is seen before its second corner is set.
+    if (this.tool === 'box' && this.points.length === 1) this.draw();
     const before = this.pointers.get(e.pointerId);
     if (!before) return;
     const others = [...this.pointers.values()].filter((p) => p.pointerId !== e.pointerId);
@@ -403,15 +405,22 @@ class Viewer {
     for (const m of this.overlay.marks) out.push(...landmark(...this.seen(m.id, m.x, m.y), m.sort, m.name, m.reach * this.scale));
     out.push(...labels(this.box, this.overlay.spots.map((s) => ({ s, at: this.seen(s.id, s.x, s.y) })), this.tall));
     out.push(...bar(this.box, this.overlay.pxPerMm * this.scale, this.overlay.doubt, (this.quarters & 1 ? this.height : this.width) * this.scale));
-    for (let i = 1; i < this.points.length; i += 1) {
-      const [a, b] = [this.on(...this.points[i - 1]), this.on(...this.points[i])];
-      out.push(...measure(...a, ...b, 'pending', '', true));
+    const path = this.tool === 'box' ? this.corners() : this.points;
+    for (let i = 1; i < path.length; i += 1) {
+      const [a, b] = [this.on(...path[i - 1]), this.on(...path[i])];
+      out.push(...measure(...a, ...b, this.tool === 'box' ? 'pending box' : 'pending', '', true));
     }
     for (const p of this.points) out.push(...target(...this.on(...p), 'pending'));
     if (this.grabbed) out.push(...target(...this.on(this.grabbed.x, this.grabbed.y), 'pending'));
     if (this.cross) out.push(...target(...this.on(...this.cross), 'cross'));
     this.svg.replaceChildren(...out);
     this.placePin();
+  }
+
+  // A box by two corners that lie across from one another, the second one where the pointer or the crosshair is as long as it is not set.
+  corners() {
+    const [a, b = this.cross ?? (this.over ? this.place(this.over) : null)] = this.points;
+    return a && b ? [a, [b[0], a[1]], b, [a[0], b[1]], a] : [];
   }
 
   seen(id, x, y) { return this.dragging && this.dragged?.id === id ? this.on(...this.dragging) : this.on(x, y); }

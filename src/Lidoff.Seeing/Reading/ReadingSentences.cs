@@ -81,14 +81,14 @@ public static class ReadingSentences
 
     /// <summary>No body where a spot was pointed at.</summary>
     public static Fault NoBody(string spot, string picture) => new(
-        picture, "a body where the spot was pointed at", $"No body was found in {SeeingSentences.Quoted(picture)} where {spot} was pointed at, nor text under that place. Point at the mark itself, outline the body by three of its corners, note a box around it, or take a picture from closer up.");
+        picture, "a body where the spot was pointed at", $"No body was found in {SeeingSentences.Quoted(picture)} where {spot} was pointed at, nor text under that place. Draw a box around the mark, outline the body by three of its corners, point at the mark itself, or take a picture from closer up.");
 
     /// <summary>Where a mark was read without its body.</summary>
     public static string UnderTheClick(string picture) => $"No body was found in {SeeingSentences.Quoted(picture)}: the text that was pointed at was read.";
 
     /// <summary>What was found around a place is a board.</summary>
     public static Fault BoardNotBody(string spot, string picture) => new(
-        picture, "a body of one part alone", $"What was found in {SeeingSentences.Quoted(picture)} around {spot} holds more than one part: it is a board and no body. Point at the mark itself, outline the body of {spot} by three of its corners, or note a box around it.");
+        picture, "a body of one part alone", $"What was found in {SeeingSentences.Quoted(picture)} around {spot} holds more than one part: it is a board and no body. Draw a box around the mark of {spot}, outline its body by three of its corners, or point at the mark itself.");
 
     // Another library's words: one line of them.
     private static string Plain(string why) => SeeingSentences.Quoted(why.ReplaceLineEndings(" "))[1..^1];

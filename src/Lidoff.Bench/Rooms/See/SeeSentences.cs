@@ -106,6 +106,18 @@ public static class SeeSentences
     public static string EdgeMoved(string name, double shiftPx, double uPx) => string.Create(
         System.Globalization.CultureInfo.InvariantCulture, $"{name} {Math.Abs(shiftPx):0.0} ± {uPx:0.0} px {(shiftPx < 0 ? "inwards" : "outwards")}");
 
+    /// <summary>Box, first corner.</summary>
+    public const string BoxNext = "Click two corners across from one another, around a body or its mark alone: what the machine reads on the spot is looked for in there.";
+
+    /// <summary>Box, second corner.</summary>
+    public const string BoxOn = "Now the corner across from it.";
+
+    /// <summary>Under the field of a box.</summary>
+    public const string BoxHint = "Enter alone for the one shown in grey, U1, or what a new spot is; then I reads it. A turned body is outlined with B.";
+
+    /// <summary>Two corners that are no box.</summary>
+    public static Fault NoBox { get; } = new("box", "two corners across from one another", "These two corners lie in one row or column: click two that lie across from one another.");
+
     /// <summary>Under the field of a body.</summary>
     public const string BodyHint = "U1, or Enter alone for the one shown in grey; behind a comma: height 0.85 mm of what you clicked above the board.";
 

@@ -83,6 +83,7 @@ public sealed class MarkReadingsTests : RoomContext
         page.WaitForAssertion(() => Assert.Contains("No body was found in “brindle-main-top.png” where R1 was pointed at, nor text under that place.", page.Find(".reading .doubt").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(Stored<ReadingSighting>());
         // The way to what would help.
+        Assert.EndsWith("?tool=box", page.Find(".reading [data-key='alt+b']").GetAttribute("href"), StringComparison.Ordinal);
         Assert.EndsWith("?tool=body", page.Find(".reading [data-key=b]").GetAttribute("href"), StringComparison.Ordinal);
     }
 

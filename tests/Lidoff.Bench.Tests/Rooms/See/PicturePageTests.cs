@@ -55,6 +55,31 @@ public sealed class PicturePageTests : RoomContext
     }
 
     [Fact]
+    public void Two_corners_put_a_box_in_the_place_of_a_point_and_what_was_said_of_the_spot_stays()
+    {
+        var page = Page(out var sha256);
+        Bench.Set("d", "", $$"""{"kind":"spot","spot":"U1","role":"radio","why":"its crystal","class":"chip","picture":"{{sha256}}","point":[40,50]}""");
+        page.WaitForElement(".pointed .pick", Patience);
+        // From the right foot to the left top; the one spot in it is meant.
+        Put(page, "box", 60, 62, 30, 44);
+        Assert.Equal("U1", page.WaitForElement("#box", Patience).GetAttribute("placeholder"));
+        On(page, "form:has(#box)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(new SpotSighting("U1", "radio", "its crystal", "chip", sha256, null, new(30, 44, 30, 18)), Assert.Single(Stored<SpotSighting>())), Patience);
+        Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference);
+        var sides = StageOverlay.Of(Bench.View("d", dossier => PictureView.Of(dossier, sha256))!, "").Lines.Where(line => line.Sort == "box").ToList();
+        Assert.Equal([(30.0, 44.0), (60.0, 44.0), (60.0, 62.0), (30.0, 62.0)], sides.Select(side => (side.X1, side.Y1)));
+        // A box of no height is none; words alone make a new spot.
+        Put(page, "box", 10, 20, 90, 20);
+        page.WaitForElement("#box", Patience);
+        On(page, "form:has(#box)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Contains("These two corners lie in one row or column", page.Markup, StringComparison.Ordinal), Patience);
+        Put(page, "box", 100, 20, 120, 40);
+        On(page, "#box", e => e.Input("Y crystal 32 MHz"));
+        On(page, "form:has(#box)", e => e.Submit());
+        page.WaitForAssertion(() => Assert.Equal(new SpotSighting("Y1", "crystal 32 MHz", "", "crystal", sha256, null, new(100, 20, 20, 20)), Stored<SpotSighting>()[^1]), Patience);
+    }
+
+    [Fact]
     public void Enter_before_the_first_word_is_asked_about_and_a_second_one_means_it()
     {
         var page = Page(out _);

@@ -53,12 +53,12 @@ public sealed class SpotReaderTests : IDisposable
         var top = Shot("brindle-main-top.png");
         // A resistor of 22 × 11 px.
         Assert.Equal(
-            "No body was found in “brindle-main-top.png” where R1 was pointed at, nor text under that place. Point at the mark itself, outline the body by three of its corners, note a box around it, or take a picture from closer up.",
+            "No body was found in “brindle-main-top.png” where R1 was pointed at, nor text under that place. Draw a box around the mark, outline the body by three of its corners, point at the mark itself, or take a picture from closer up.",
             Assert.Single(Weigh("R1", [Pointed(top, "R1")]).Faults).Say);
         // Bare solder resist between the parts: what hangs together around it is the board, on which U8 stands.
         var bottom = Shot("brindle-main-bottom.png");
         var board = Weigh("P2", [Pointed(bottom, "P2") with { Others = [Part(bottom, "U8").Centre] }]);
-        Assert.Equal("What was found in “brindle-main-bottom.png” around P2 holds more than one part: it is a board and no body. Point at the mark itself, outline the body of P2 by three of its corners, or note a box around it.", Assert.Single(board.Faults).Say);
+        Assert.Equal("What was found in “brindle-main-bottom.png” around P2 holds more than one part: it is a board and no body. Draw a box around the mark of P2, outline its body by three of its corners, or point at the mark itself.", Assert.Single(board.Faults).Say);
         // One picture that will do is enough, and the other is told.
         var reading = Read("U1", [Pointed(bottom, "R4"), Outlined(Shot("brindle-u1.png"), "U1")]);
         Assert.Equal(Truth("brindle-u1.png", "U1"), reading.Lines.Select(line => line.Readings[0].Text));

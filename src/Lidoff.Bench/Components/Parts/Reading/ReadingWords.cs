@@ -19,6 +19,8 @@ internal static class ReadingWords
 
     public const string Outline = "Outline its body by three corners in the picture that shows it";
 
+    public const string Draw = "Draw a box around its body or its mark in the picture that shows it";
+
     public const string WholeLine = "Whole line";
 
     public static string AsOne(int pictures) => $"{Count.Of(pictures, "picture")} of it read as one";

@@ -17,6 +17,7 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
         [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
         withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected)),
+            .. view.Spots.SelectMany(spot => Box(spot, selected)),
             // What was read on the spot that is looked at; all of them would hide what they stand on.
             .. view.Read.Where(read => read.Spot == selected).SelectMany((read, at) => read.Sides(at))] : [],
         withLines ? [.. view.Board.Landmarks.Select(Landmark), .. view.Board.Ghosts.Select(Ghost), .. view.Scales.SelectMany(FoundOver.Of)] : [],
@@ -45,6 +46,14 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
             var (from, to) = (points[i], points[(i + 1) % points.Count]);
             yield return new($"shape:{row.Entry.Hex}:{i}", from.X, from.Y, to.X, to.Y, "length", i == 0 ? row.Found.Value : "", row.Value.Spot == selected);
         }
+    }
+
+    private static IEnumerable<StageLine> Box(PointedRow row, string selected)
+    {
+        if (row.Value.Box is not { } box) return [];
+        var (right, foot) = (box.X + box.Width, box.Y + box.Height);
+        (double X, double Y)[] corners = [(box.X, box.Y), (right, box.Y), (right, foot), (box.X, foot)];
+        return corners.Select((from, i) => new StageLine($"box:{row.Entry.Hex}:{i}", from.X, from.Y, corners[(i + 1) % 4].X, corners[(i + 1) % 4].Y, "box", "", row.Value.Spot == selected));
     }
 
     private static StageLine Length(LengthRow row, string selected)
