@@ -41,6 +41,18 @@ public static class CommandSentences
         return string.Create(CultureInfo.InvariantCulture, $"{text}  {ValueText.Percent(readings[0].P)}{(others.Count > 0 ? "  or " + string.Join(", ", others) : "")}");
     }
 
+    /// <summary>A reading of a value code, where it was read otherwise than given how, and its odds.</summary>
+    public static string Value(string code, string reading, string how, double p) => $"{code}: {reading}{(how.Length > 0 ? ", " + how : "")}, {ValueText.Percent(p)}";
+
+    /// <summary>What a mark says that was read, taken as a value code.</summary>
+    public static string ReadAsValue(string reading, string how, double p) => $"as a value code: {reading}{(how.Length > 0 ? ", " + how : "")}, {ValueText.Percent(p)}";
+
+    /// <summary>How a code was read that stands on its head.</summary>
+    public static string OnHead(string text) => $"on its head, as {text}";
+
+    /// <summary>How bands were read that begin at the other end.</summary>
+    public const string FromEnd = "from the last band to the first";
+
     /// <summary>Whose mark was read.</summary>
     public static string ReadOn(string spot, string specimen, int lines) => $"{spot}{(specimen.Length > 0 ? $" of specimen {specimen}" : "")}:{(lines == 0 ? " nothing was read" : "")}";
 

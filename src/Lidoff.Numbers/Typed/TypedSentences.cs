@@ -16,6 +16,22 @@ public static class TypedSentences
     /// <summary>Nothing was typed for a mark.</summary>
     public static Fault EmptyMark(string where) => new(where, "a mark", "A mark is missing; type ? for a character that cannot be read.");
 
+    /// <summary>A word among colour bands that names none.</summary>
+    public static Fault NoColour(string word) => new(
+        "bands", "colours by name (brown) or by two letters (BN), either as red|orange, ? for one that cannot be told", $"\"{word}\" is no colour of a band: brown or BN, red|orange for either, ? for one that cannot be told.");
+
+    /// <summary>No bands, or more than any code has.</summary>
+    public static Fault BandsCount(int bands, int most) => new("bands", $"one to {most} bands", bands == 0 ? "No band is named." : $"{bands} bands are more than any code has; at most {most} are read.");
+
+    /// <summary>Too many bands that cannot be told.</summary>
+    public static Fault BandsOpen(int open, int most) => new("bands", $"at most {most} bands open", $"{open} bands that cannot be told leave everything open; at most {most} may be.");
+
+    /// <summary>A text that no rule of value codes reads.</summary>
+    public static Fault NoCode(string text) => new(text, "a value code such as 4R7, 473, 01C or 2A474J, or colour bands", $"No rule for value codes reads \"{text}\".");
+
+    /// <summary>Colours of which no code is made.</summary>
+    public static Fault NoBandReading(string text) => new(text, "3 to 6 bands that begin with a digit from one end, or one black band", $"\"{text}\" is no code from either end: 3 to 6 bands, first two or three digits.");
+
     /// <summary>Too much was typed.</summary>
     public static Fault TooLong(string where, int length, int most) =>
         new(where, $"at most {most} characters", $"{length} characters are too many here; at most {most} are read.");

@@ -8,7 +8,7 @@ public static class CommandTable
     /// <summary>Every command that exists, in the order of the contracts.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "demo", "bench", "new", "add", "note", "entries", "claims", "read", "look", "measure", "name", "date", "reckon", "quarrels", "moves", "tell", "verify", "catalogue",
+        "demo", "bench", "new", "add", "note", "entries", "claims", "read", "look", "measure", "name", "date", "value", "reckon", "quarrels", "moves", "tell", "verify", "catalogue",
     ];
 
     /// <summary>Promised by the contracts and not built yet; asking for one is answered with exit 2 and a sentence.</summary>

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lidoff.Numbers.Failing;
+using Lidoff.Numbers.Typed.Codes;
 using Lidoff.Seeing.Pictures;
 using Lidoff.Seeing.Reading;
 using Lidoff.Seeing.Reading.Engine;
@@ -12,6 +13,10 @@ namespace Lidoff.Reading;
 /// <summary>Reads picture files for <c>lidoff read</c>; nothing is stored.</summary>
 internal static class PicturesRead
 {
+    // What people are shown of value codes; JSON holds all.
+    private const double WorthALine = 0.001;
+    private const int MostValues = 5;
+
     public static int Run(Seat seat, string[] images, PictureRegion? region, bool upright, bool json, IReadingNetworks networks, CancellationToken stop)
     {
         if (networks.Troubles.Count > 0) return Desk.Refuse(seat, networks.Troubles);
@@ -44,6 +49,7 @@ internal static class PicturesRead
     private static void Show(Seat seat, ReadMark mark)
     {
         foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line.Reading.Text, line.Reading.Readings));
+        if (ReadValue.Of(mark) is { } odds) foreach (var code in odds.Readings.Where(each => each.P >= WorthALine).Take(MostValues)) seat.Talk.Line("  " + CommandSentences.ReadAsValue(code.Reading.ToString(), code.OnHead ? CommandSentences.OnHead(code.As) : "", code.P));
         if (mark.Lines.Count > 0 && ReadingSentences.Turned(mark.TurnDeg) is { Length: > 0 } turned) seat.Talk.Line("  " + turned);
     }
 
@@ -51,5 +57,9 @@ internal static class PicturesRead
     {
         writer.WriteString("image", image);
         ReadWriter.Write(writer, mark);
+        if (ReadValue.Of(mark) is not { } odds) return;
+        writer.WriteStartObject("value");
+        CodeWriter.WriteKeys(writer, odds);
+        writer.WriteEndObject();
     }
 }

@@ -56,6 +56,26 @@ public sealed class AskingCommandTests : IDisposable
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("quarrel").ValueKind);
     }
 
+    // 10R's readings: the checkbook's trap. Brown black red gold is 1 kΩ ± 5 %: a worked example of a public chart of IEC 60062.
+    [Fact]
+    public async Task Value_answers_with_every_reading_of_codes_and_bands()
+    {
+        var (code, talk) = await run.Of("value", "10R", "brown-black-red-gold", "2A474J", "XYZZY", "--json");
+        Assert.Equal(ExitCodes.Look, code);
+        var answers = talk.Out.Select(line => JsonDocument.Parse(line).RootElement).ToList();
+        Assert.Equal(["format", "code", "readings", "none_p"], CommandRun.Keys(answers[0]));
+        Assert.Equal([10, 1.24, 12.4], answers[0].GetProperty("readings").EnumerateArray().Select(each => each.GetProperty("value").GetDouble()));
+        Assert.Equal(["value", "unit", "sort", "rule", "tolerances", "as", "on_head", "p"], CommandRun.Keys(answers[0].GetProperty("readings")[1]));
+        Assert.StartsWith("""{"value":1000,"unit":"Ω","sort":"resistor","rule":"4 bands, IEC 60062","tolerances":[{"below":5,"above":5,"unit":"%"}],"bands":["brown","black","red","gold"],"from_end":false,"p":""", answers[1].GetProperty("readings")[0].GetRawText(), StringComparison.Ordinal);
+        Assert.Equal(100, answers[2].GetProperty("readings")[0].GetProperty("rated_v").GetDouble());
+        Assert.Equal("No rule for value codes reads \"XYZZY\".", answers[3].GetProperty("error").GetProperty("say").GetString());
+        // People get a line a reading, and what it stands on narrows them down.
+        (code, talk) = await run.Of("value", "104", "--sort", "capacitor");
+        Assert.Equal((ExitCodes.Done, "104: 100 nF (capacitor digits, EIA-198), over 99 %"), (code, Assert.Single(talk.Out)));
+        Assert.Equal(ExitCodes.Refused, (await run.Of("value", "red-red")).Code);
+        Assert.Equal(ExitCodes.Usage, (await run.Of("value", "104", "--sort", "chip")).Code);
+    }
+
     [Fact]
     public async Task Date_says_what_it_cannot_read()
     {

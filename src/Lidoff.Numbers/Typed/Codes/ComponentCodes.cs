@@ -7,13 +7,13 @@ public static class ComponentCodes
 {
     private const int MostLetters = 4;
 
-    /// <summary>All readings, resistors before capacitors before inductors; empty when no rule fits. Blanks at the ends are dropped.</summary>
+    /// <summary>All readings, resistors before capacitors before inductors before fuses; empty when no rule fits. Blanks at the ends are dropped.</summary>
     public static IReadOnlyList<CodeReading> Read(string? text)
     {
         var code = text?.Trim();
         return ResistorDigits.IsZeroOhm(code)
             ? ResistorDigits.Read(code)
-            : [.. RkmCode.Read(code), .. ResistorDigits.Read(code), .. Eia96Code.Read(code), .. CapacitorCode.Read(code), .. InductorCode.Read(code)];
+            : [.. RkmCode.Read(code), .. ResistorDigits.Read(code), .. Eia96Code.Read(code), .. E24Code.Read(code), .. CapacitorCode.Read(code), .. RatedCapacitorCode.Read(code), .. InductorCode.Read(code), .. FuseCode.Read(code)];
     }
 
     /// <summary>
@@ -25,13 +25,13 @@ public static class ComponentCodes
         var code = text?.Trim() ?? "";
         var letters = Enumerable.Range(0, code.Length).Where(i => char.IsAsciiLetterUpper(code[i])).ToList();
         if (letters.Count > MostLetters) return Read(code);
-        var seen = new HashSet<(double, Unit, string)>();
+        var seen = new HashSet<(double, Unit, string, double?)>();
         var readings = new List<CodeReading>();
         for (var small = 0; small < 1 << letters.Count; small++)
         {
             var tried = code.ToCharArray();
             for (var i = 0; i < letters.Count; i++) if ((small >> i & 1) == 1) tried[letters[i]] = char.ToLowerInvariant(tried[letters[i]]);
-            readings.AddRange(Read(new string(tried)).Where(reading => seen.Add((reading.Si, reading.Unit, reading.Rule))));
+            readings.AddRange(Read(new string(tried)).Where(reading => seen.Add((reading.Si, reading.Unit, reading.Rule, reading.RatedVolts))));
         }
 
         return readings;

@@ -20,7 +20,7 @@ public static class ResistorDigits
         return [new(PowersOfTen.Scale(figures, text[^1] - '0'), Units.Ohm, Rule, [])];
     }
 
-    /// <summary>True for 0, 000, 0000, 0R, 0R0, R000 and the like.</summary>
+    /// <summary>True for 0, 00, 000, 0000, 0R, 0R0, R000 and the like.</summary>
     public static bool IsZeroOhm(string? text) =>
-        text is { Length: >= 1 and <= 5 } && text.All(c => c is '0' or 'R') && text.Count(c => c == 'R') <= 1 && text.Contains('0', StringComparison.Ordinal) && text != "00";
+        text is { Length: >= 1 and <= 5 } && text.All(c => c is '0' or 'R') && text.Count(c => c == 'R') <= 1 && text.Contains('0', StringComparison.Ordinal);
 }

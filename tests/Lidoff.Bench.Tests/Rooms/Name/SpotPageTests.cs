@@ -54,6 +54,9 @@ public sealed class SpotPageTests : RoomContext
         Assert.Equal(["“3p9” as a value code: 3.9 pF (RKM, IEC 60062)"], Values());
         row = Assert.Single(Bench.View("d", NameView.Of)!.Spots);
         Assert.Equal(("3p9", "the machine read 3|UP3, 80 %"), (row.Mark, row.Elsewhere));
+        // Colour bands are typed as any mark: 1 kΩ ± 5 % by a worked example of a public chart of IEC 60062.
+        Bench.Set("d", "D", """{"kind":"spot","spot":"C1","class":"resistor"}""", """{"kind":"mark","spot":"C1","lines":["brown black red gold"]}""");
+        Assert.Equal("“brown black red gold” as a value code: 1 kΩ ± 5 % (4 bands, IEC 60062)", Values().First());
     }
 
     [Fact]

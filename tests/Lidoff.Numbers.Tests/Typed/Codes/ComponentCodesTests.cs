@@ -71,7 +71,7 @@ public sealed class ComponentCodesTests
     [Fact]
     public void Ten_r_is_given_with_every_reading() =>
         // Public tables disagree on the letter R of EIA-96 (0.01 or 0.1); in IEC 60062 the same text is 10 Ω.
-        Assert.Equal(["10 Ω (RKM, IEC 60062)", "1.24 Ω (EIA-96)", "12.4 Ω (EIA-96)"], ComponentCodes.Read("10R").Select(reading => reading.ToString()));
+        Assert.Equal(["10 Ω (RKM, IEC 60062)", "1.24 Ω ± 1 % (EIA-96)", "12.4 Ω ± 1 % (EIA-96)"], ComponentCodes.Read("10R").Select(reading => reading.ToString()));
 
     // From memory of EIA-198.
     [Theory]

@@ -8,6 +8,7 @@ using Lidoff.Naming.Knowing;
 using Lidoff.Naming.Ranking;
 using Lidoff.Numbers.Quantities;
 using Lidoff.Numbers.Typed.Codes;
+using Lidoff.Numbers.Typed.Codes.Bands;
 using Lidoff.Opening.Kinds;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
@@ -151,35 +152,28 @@ public sealed record SpotView(
             yield return new(told.Evidence, "", told.Says, "", Grade.E2);
         }
 
-        foreach (var (code, reading) in Codes(view, spot)) yield return new(NameSentences.ValueCode(code), "", reading.ToString(), "", Grade.E1);
+        foreach (var (code, reading, p) in Values(view, spot)) yield return new(NameSentences.ValueCode(code), "", reading.ToString(), ValueText.Percent(p), Grade.E1);
     }
 
     // What is taken for a passive carries a value, not a number. Every reading of it, but for those that its sort rules out.
-    private static IEnumerable<(string Code, CodeReading Reading)> Codes(IDossierView view, string spot)
+    private static IEnumerable<(string Code, CodeReading Reading, double P)> Values(IDossierView view, string spot)
     {
         var kind = view.Live<SpotSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Class).LastOrDefault(each => each.Length > 0) ?? "";
-        if (ClassGroups.Of(kind) != ClassGroups.Passive) yield break;
+        if (ClassGroups.Of(kind) != ClassGroups.Passive) return [];
+        PassiveSort? sort = Enum.TryParse<PassiveSort>(kind, ignoreCase: true, out var told) ? told : null;
         var typed = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Text).Distinct(StringComparer.Ordinal).ToList();
-        // What a machine read counts where no person did, with what else it may be; it knows no small letters.
+        // What a machine read counts where no person did, with what else it may be.
         var read = typed.Count > 0 ? [] : view.Live<ReadingSighting>().Where(each => each.Value.Spot == spot && each.Value.Lines.Count == 1).Select(each => each.Value.Lines[0].Readings).LastOrDefault() ?? [];
-        var codes = typed.Select(code => (code, ComponentCodes.Read(code))).Concat(read.Where(each => each.P >= WorthACode).Select(each => (each.Text, ComponentCodes.ReadAnyCase(each.Text))));
-        foreach (var (code, readings) in codes)
-        {
-            foreach (var reading in readings)
-            {
-                if (Fits(kind, reading.Unit.Dimension)) yield return (code, reading);
-            }
-        }
+        return typed.SelectMany(text => Typed(text, sort)).Concat(Weighed(CodeOdds.OfRead(read.Select(each => (each.Text, each.P)), sort), null)).Where(each => each.P >= WorthARow);
     }
 
-    // A reading less likely than this is not worth a row. A choice of ours.
-    private const double WorthACode = 0.05;
+    private static IEnumerable<(string Code, CodeReading Reading, double P)> Typed(string text, PassiveSort? sort) =>
+        TypedBands.Looks(text) && TypedBands.Read(text).TryValue(out var bands)
+            ? BandOdds.Of(bands, BandOdds.BegunAtTheFirst, sort).Readings.Select(each => (text, each.Reading, each.P))
+            : Weighed(CodeOdds.Of(text, sort), text);
 
-    private static bool Fits(string kind, Dimension dimension) => kind switch
-    {
-        "resistor" => dimension == Units.Ohm.Dimension,
-        "capacitor" => dimension == Units.Farad.Dimension,
-        "inductor" => dimension == Units.Henry.Dimension,
-        _ => true,
-    };
+    private static IEnumerable<(string Code, CodeReading Reading, double P)> Weighed(CodeOdds odds, string? typed) => odds.Readings.Select(each => (typed ?? each.As, each.Reading, each.P));
+
+    // A reading less likely than this is not worth a row. A choice of ours.
+    private const double WorthARow = 0.001;
 }
