@@ -44,6 +44,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         new("readings", "list", true, "for each line its whole readings, likeliest first, each [text, probability]"),
         new("outlines", "points", false, "for each line four corners, px, clockwise from the text's own top left"),
         new("in_picture", "whole numbers", false, "for each line which picture its corners lie in, from 0"),
+        new("also", "list", false, "for each line where others of the pictures show it, each [picture from 0, x, y, … of four corners]"),
         new("otherwise", "texts", false, "the lines read the other way up, where it was not clear which is right"),
         new("dot", "point", false, "pin-1 dot in the first picture, px"),
         new("networks", "texts", true, "content hashes of the networks that found and read"),
@@ -68,6 +69,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         List(json, "readings", reading.Lines, line => List(json, null, line.Readings, each => Pair(json, each.Text, each.P)));
         List(json, "outlines", [.. reading.Lines.SelectMany(line => line.Outline)], point => Point(json, point));
         List(json, "in_picture", reading.Lines, line => json.WriteNumberValue(line.Picture));
+        if (reading.Lines.Any(line => line.Also.Count > 0)) List(json, "also", reading.Lines, line => List(json, null, line.Also, each => List(json, null, [each.Picture, .. each.Outline.SelectMany(corner => new[] { corner.X, corner.Y })], json.WriteNumberValue)));
         if (reading.Otherwise.Count > 0) Texts(json, "otherwise", reading.Otherwise);
         if (reading.Dot is { } dot)
         {
@@ -98,6 +100,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         if (outlines.Count > 0 && outlines.Count != Corners * lines.Count) reader.Fail("outlines", "four corners for each line, or none");
         var inPicture = reader.Wholes("in_picture", 0, Math.Max(0, pictures.Count - 1), 0, MarkLines.Most);
         if (inPicture.Count > 0 && inPicture.Count != lines.Count) reader.Fail("in_picture", "one for each line, or none");
+        var also = Also(reader, lines.Count, pictures.Count);
         var otherwise = reader.Texts("otherwise", 0, MarkLines.Most, LongestName);
         var dot = reader.OptionalPoint("dot");
         var networks = reader.Texts("networks", 1, 4, LongestName);
@@ -108,7 +111,7 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
             pictures,
             new(new(region[0], region[1]), region[2], region[3], region[4]),
             turn,
-            [.. lines.Select((line, i) => new ReadingLine(line, readings[i], [.. outlines.Skip(Corners * i).Take(Corners).Select(each => new PicturePoint(each.X, each.Y))], inPicture.Count > 0 ? (int)inPicture[i] : 0))],
+            [.. lines.Select((line, i) => new ReadingLine(line, readings[i], [.. outlines.Skip(Corners * i).Take(Corners).Select(each => new PicturePoint(each.X, each.Y))], inPicture.Count > 0 ? (int)inPicture[i] : 0) { Also = also[i] })],
             otherwise,
             dot is { } at ? new PicturePoint(at.X, at.Y) : null,
             networks,
@@ -143,6 +146,31 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         }
 
         return all;
+    }
+
+    // One list for each line, empty where the key is left out or wrong.
+    private static List<ValueList<LineElsewhere>> Also(PayloadReader reader, int lines, int pictures)
+    {
+        var none = Enumerable.Repeat((ValueList<LineElsewhere>)[], lines).ToList();
+        if (!reader.Has("also")) return none;
+        List<List<LineElsewhere?>> all = reader.Raw("also") is { ValueKind: JsonValueKind.Array } given ? [.. given.EnumerateArray().Select(line => line.ValueKind == JsonValueKind.Array ? line.EnumerateArray().Select(each => Elsewhere(each, pictures)).ToList() : [null])] : [];
+        if (all.Count == lines && all.TrueForAll(line => line.Count < MostPictures && !line.Contains(null))) return [.. all.Select(line => (ValueList<LineElsewhere>)[.. line.Select(each => each!)])];
+        reader.Fail("also", "for each line a list of [picture, x, y of four corners], with pictures from 0");
+        return none;
+    }
+
+    private static LineElsewhere? Elsewhere(JsonElement given, int pictures)
+    {
+        if (given.ValueKind != JsonValueKind.Array || given.GetArrayLength() != 1 + (2 * Corners)) return null;
+        var numbers = new List<double>();
+        foreach (var each in given.EnumerateArray())
+        {
+            if (each.ValueKind != JsonValueKind.Number || !each.TryGetDouble(out var number) || !double.IsFinite(number)) return null;
+            numbers.Add(number);
+        }
+
+        if (numbers[0] < 0 || numbers[0] >= pictures || numbers[0] != Math.Floor(numbers[0])) return null;
+        return new((int)numbers[0], [.. Enumerable.Range(0, Corners).Select(i => new PicturePoint(numbers[1 + (2 * i)], numbers[2 + (2 * i)]))]);
     }
 
     private static LineText? Reading(JsonElement pair) =>

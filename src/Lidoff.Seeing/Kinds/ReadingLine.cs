@@ -11,6 +11,12 @@ namespace Lidoff.Seeing.Kinds;
 /// <param name="Picture">Which of the pictures the outline lies in, from 0.</param>
 public sealed record ReadingLine(MarkLine Line, ValueList<LineText> Readings, ValueList<PicturePoint> Outline, int Picture)
 {
+    /// <summary>Where other pictures show it, which were read with that one.</summary>
+    public ValueList<LineElsewhere> Also { get; init; } = [];
+
+    /// <summary>Its corners in a picture; none where that one does not show it, or nobody said where.</summary>
+    public ValueList<PicturePoint> OutlineIn(int picture) => picture == Picture ? Outline : Also.FirstOrDefault(each => each.Picture == picture)?.Outline ?? [];
+
     /// <summary>Probability that the likeliest reading is right from end to end.</summary>
     public double P => Readings.Count > 0 ? Readings[0].P : 0;
 }

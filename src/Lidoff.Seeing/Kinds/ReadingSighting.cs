@@ -79,7 +79,10 @@ public sealed record ReadingSighting(
             MarkLines.OfPlaces(places),
             [.. line.Reading.Readings.Where(each => each.Text.Length > 0).Select(each => new LineText(each.Text, ReadWriter.Share(each.P)))],
             [.. line.Outline.Select(Rounded)],
-            line.Picture);
+            line.Picture)
+        {
+            Also = [.. line.Also.Select(each => new LineElsewhere(each.Picture, [.. each.Region.Corners.Select(Rounded)]))],
+        };
     }
 
     private static PicturePoint Rounded(PicturePoint point) => new(ReadWriter.Px(point.X), ReadWriter.Px(point.Y));

@@ -73,13 +73,18 @@ public static class SpotsToRead
         return new([.. wanted], all.Count - fresh.Count, fresh.Count - wanted.Count);
     }
 
+    /// <summary>A body as it was outlined: the newest of each of its two sides, out of a spot's lengths in one picture; null where they make none.</summary>
+    public static PictureRegion? Outline(IReadOnlyList<LengthSighting> lengths)
+    {
+        PictureLength? Newest(string what) => lengths.LastOrDefault(each => each.What == what)?.InPicture;
+        return Sides.Select(sides => Newest(sides.Long) is { } one && Newest(sides.Short) is { } other ? BodyOutline.Of(one, other) : null).FirstOrDefault(found => found is not null);
+    }
+
     private static IEnumerable<(string Picture, string Specimen, PictureRegion Outline)> Outlines(IEnumerable<Sighting<LengthSighting>> lengths)
     {
         foreach (var group in lengths.GroupBy(each => (each.Value.InPicture!.Picture, each.Specimen)))
         {
-            PictureLength? Newest(string what) => group.LastOrDefault(each => each.Value.What == what)?.Value.InPicture;
-            var outline = Sides.Select(sides => Newest(sides.Long) is { } one && Newest(sides.Short) is { } other ? BodyOutline.Of(one, other) : null).FirstOrDefault(found => found is not null);
-            if (outline is { } body) yield return (group.Key.Picture, group.Key.Specimen, body);
+            if (Outline([.. group.Select(each => each.Value)]) is { } body) yield return (group.Key.Picture, group.Key.Specimen, body);
         }
     }
 

@@ -39,6 +39,19 @@ public sealed class ReadingKindTests
     }
 
     [Fact]
+    public void Each_picture_keeps_its_own_outlines_and_a_line_without_them_reads_as_before()
+    {
+        const string Two = """{"spot":"U3","pictures":["cc","dd"],"lines":[[[["N",1]]],[[["8",1]]]],"readings":[[["N",0.9]],[["8",0.5]]],"outlines":[[9,5],[1,5],[1,3],[9,3],[9,9],[1,9],[1,7],[9,7]],"in_picture":[0,1],"also":[[[1,90,50,10,50,10,30,90,30]],[]],""" + Rest + "}";
+        var read = KindLines.Read(new ReadingKind(), Two);
+        Assert.Equal((9, 90, 0, 9), (read.Lines[0].OutlineIn(0)[0].X, read.Lines[0].OutlineIn(1)[0].X, read.Lines[1].OutlineIn(0).Count, read.Lines[1].OutlineIn(1)[0].X));
+        Assert.Empty(KindLines.Read(new ReadingKind(), Good).Lines[0].Also);
+        foreach (var wrong in new[] { "[[[2,1,2,3,4,5,6,7,8]],[]]", "[[[1,1,2]],[]]", "[[]]", "7" })
+        {
+            Assert.Equal(["\"also\" should be for each line a list of [picture, x, y of four corners], with pictures from 0."], KindLines.Say(new ReadingKind(), Two.Replace("[[[1,90,50,10,50,10,30,90,30]],[]]", wrong, StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
     public void Nothing_read_is_a_reading_too() =>
         Assert.Null(KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],""" + Rest + "}").Mark);
 

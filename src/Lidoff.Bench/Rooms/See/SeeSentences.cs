@@ -118,6 +118,9 @@ public static class SeeSentences
     /// <summary>Two corners that are no box.</summary>
     public static Fault NoBox { get; } = new("box", "two corners across from one another", "These two corners lie in one row or column: click two that lie across from one another.");
 
+    /// <summary>Of a spot that was outlined and not pointed at.</summary>
+    public const string OutlinedOnly = "Its body was outlined here; what it is was said where it was pointed at.";
+
     /// <summary>Under the field of a body.</summary>
     public const string BodyHint = "U1, or Enter alone for the one shown in grey; behind a comma: height 0.85 mm of what you clicked above the board.";
 

@@ -1,5 +1,6 @@
 using Lidoff.Catalogue.Searching;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Lattices;
 
 namespace Lidoff.Seeing.Reading.Engine;
@@ -13,21 +14,21 @@ public static class MarkCombining
     // Two lines are one where at least half their characters agree. A choice of ours.
     private const double LeastAlike = 0.5;
 
-    /// <summary>Combines scans of one mark, two at least. Outlines are those of the first picture that shows a line.</summary>
+    /// <summary>Combines scans of one mark, two at least. A line lies in the first picture that shows it, and where the others show it is kept beside that.</summary>
     /// <param name="scans">The scans.</param>
     /// <param name="lineTemperature">What logs of whole lines are divided by.</param>
     public static Outcome<ReadMark> Of(IReadOnlyList<ScannedMark> scans, double lineTemperature)
     {
         Guard.That(Guard.NotNull(scans).Count > 1, "two scans at least");
-        var rows = scans[0].Lines.Select(line => new Row([line.Lattice], line, 0, Best([line.Lattice]))).ToList();
+        var rows = scans[0].Lines.Select(line => new Row([line.Lattice], [(line.Outline, 0)], Best([line.Lattice]))).ToList();
         for (var i = 1; i < scans.Count; i++)
         {
             var shared = 0;
-            rows = Matched(rows, [.. scans[i].Lines.Select(line => new Row([line.Lattice], line, i, Best([line.Lattice])))], ref shared);
+            rows = Matched(rows, [.. scans[i].Lines.Select(line => new Row([line.Lattice], [(line.Outline, i)], Best([line.Lattice])))], ref shared);
             if (shared == 0) return ReadingSentences.NoCommonLine;
         }
 
-        var lines = rows.Select(row => new ReadLine(LineReading.Of(row.Lattices, lineTemperature), row.First.Outline, row.Picture)).Where(line => !line.Reading.IsEmpty);
+        var lines = rows.Select(row => new ReadLine(LineReading.Of(row.Lattices, lineTemperature), row.Shown[0].Region, row.Shown[0].Picture) { Also = [.. row.Shown.Skip(1)] }).Where(line => !line.Reading.IsEmpty);
         return new ReadMark(MarkReader.TurnOf(scans[0].Turn), [.. lines], [], scans[0].Dot, []);
     }
 
@@ -49,7 +50,7 @@ public static class MarkCombining
             if (i < a.Count && j < b.Count && Worth(a[i], b[j]) > 0 && best[i, j] == Worth(a[i], b[j]) + best[i + 1, j + 1])
             {
                 List<CtcLattice> both = [.. a[i].Lattices, .. b[j].Lattices];
-                rows.Add(new(both, a[i].First, a[i].Picture, Best(both)));
+                rows.Add(new(both, [.. a[i].Shown, .. b[j].Shown], Best(both)));
                 shared++;
                 (i, j) = (i + 1, j + 1);
             }
@@ -76,5 +77,5 @@ public static class MarkCombining
 
     private static string Best(IReadOnlyList<CtcLattice> lattices) => LineReading.Of(lattices).Readings[0].Text;
 
-    private sealed record Row(IReadOnlyList<CtcLattice> Lattices, ScannedLine First, int Picture, string Text);
+    private sealed record Row(IReadOnlyList<CtcLattice> Lattices, IReadOnlyList<(PictureRegion Region, int Picture)> Shown, string Text);
 }

@@ -11,6 +11,9 @@ namespace Lidoff.Seeing.Reading.Engine;
 /// <param name="Picture">Which of several pictures the outline lies in, from 0.</param>
 public sealed record ReadLine(LineReading Reading, PictureRegion Region, int Picture)
 {
+    /// <summary>Its outlines in the other pictures that show it.</summary>
+    public ValueList<(PictureRegion Region, int Picture)> Also { get; init; } = [];
+
     /// <summary>The outline's corners in the picture, clockwise from the text's own top left.</summary>
     public ValueList<PicturePoint> Outline => [.. Region.Corners];
 

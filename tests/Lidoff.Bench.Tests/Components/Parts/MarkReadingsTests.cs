@@ -74,6 +74,31 @@ public sealed class MarkReadingsTests : RoomContext
     }
 
     [Fact]
+    public async Task A_picture_in_which_a_spot_was_only_outlined_shows_it_with_its_own_lines()
+    {
+        var sha256 = await RenderedBoards.Add(Bench);
+        var close = await RenderedBoards.Add(Bench, "brindle-u1.png");
+        // Corners from (20, 30) to (80, 70) in the close one; the same line lies there too.
+        Bench.Set("d", "", $$"""{"kind":"spot","spot":"U9","role":"radio","class":"chip","picture":"{{sha256}}","point":[200,100]}""",
+            $$"""{"kind":"length","spot":"U9","what":"long side","picture":"{{close}}","from":[20,70],"to":[80,70]}""", $$"""{"kind":"length","spot":"U9","what":"short side","picture":"{{close}}","from":[80,70],"to":[80,30]}""",
+            Turned.ReplaceLineEndings(" ").Replace("\"PICTURE\"", $"\"{sha256}\",\"{close}\"", StringComparison.Ordinal).Replace("\"in_picture\"", "\"also\":[[[1,30,40,70,40,70,48,30,48]],[]],\"in_picture\"", StringComparison.Ordinal));
+        var view = Bench.View("d", dossier => PictureView.Of(dossier, close))!;
+        Assert.Empty(view.Spots);
+        Assert.Equal(("U9", "radio", 50.0, 50.0), Assert.Single(view.Seen) is var seen ? (seen.Value.Spot, seen.Value.Role, seen.At.X, seen.At.Y) : default);
+        var over = StageOverlay.Of(view, "U9");
+        Assert.Equal("U9", Assert.Single(over.Spots).Name);
+        Assert.Equal([(30.0, 40.0), (70.0, 40.0), (70.0, 48.0), (30.0, 48.0)], over.Lines.Where(line => line.Sort == "read").Select(line => (line.X1, line.Y1)));
+        // Both pieces are shown, the second by its own line.
+        Assert.Equal([2, 1], Assert.Single(Bench.View("d", dossier => SpotView.Of(dossier, "U9"))!.Readings).Crops.Select(crop => crop.Lines.Count));
+        Assert.Empty(Bench.View("d", dossier => PictureView.Of(dossier, sha256))!.Outlined);
+        var page = Render<Lidoff.Bench.Rooms.See.PicturePage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Sha256, close));
+        page.WaitForElement(".pointed .pick", Patience);
+        On(page, ".pointed .pick", e => e.Click());
+        page.WaitForAssertion(() => Assert.Contains("Its body was outlined here", page.Find(".pointed .on").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal(2, page.FindAll(".pointed svg.upright").Count);
+    }
+
+    [Fact]
     public async Task Where_nothing_can_be_read_a_sentence_says_why_and_nothing_is_stored()
     {
         await RenderedBoards.Add(Bench);

@@ -126,6 +126,9 @@ public sealed class MarkReaderTests
         Assert.True(MarkCombining.Of([a, b], 1).TryValue(out var both));
         Assert.Equal(["N52832", "QFAA10", "2107"], both.Lines.Select(line => line.Reading.Text));
         Assert.Equal([0, 0, 1], both.Lines.Select(line => line.Picture));
+        // Where the second shows what both do is kept as it found it.
+        Assert.Equal([1, 1, 0], both.Lines.Select(line => line.Also.Count));
+        Assert.Equal((1, b.Lines[0].Outline), (both.Lines[0].Also[0].Picture, both.Lines[0].Also[0].Region));
         // 5 against S: 0.4 × 0.8 against 0.6 × (next to nothing).
         Assert.InRange(both.Lines[0].Reading.Places[1].Top[0].P, 0.99, 1);
     }

@@ -33,18 +33,18 @@ public sealed record ReadingCrop(string Sha256, string Name, PictureRegion Regio
 
     private static ReadingCrop? Of(ReadingSighting reading, int picture, string name)
     {
-        var lines = reading.Lines.Select((line, i) => (Line: line, Number: i + 1)).Where(each => each.Line.Picture == picture && each.Line.Outline.Count == 4).ToList();
+        var lines = reading.Lines.Select((line, i) => (Outline: line.OutlineIn(picture), Number: i + 1)).Where(each => each.Outline.Count == 4).ToList();
         if (picture > 0 && lines.Count == 0) return null;
         // Another picture lies at a turn of its own, which its longest line shows.
-        var turn = picture == 0 ? -reading.TurnDeg * Math.PI / 180 : Direction(lines.MaxBy(each => each.Line.Outline[0].DistanceTo(each.Line.Outline[1])).Line.Outline);
+        var turn = picture == 0 ? -reading.TurnDeg * Math.PI / 180 : Direction(lines.MaxBy(each => each.Outline[0].DistanceTo(each.Outline[1])).Outline);
         var frame = new PictureRegion(default, 1, 1, turn);
-        var margin = picture == 0 || lines.Count == 0 ? 0 : AroundALine * lines.Max(each => each.Line.Outline[0].DistanceTo(each.Line.Outline[3]));
-        var inside = lines.SelectMany(each => each.Line.Outline).Concat(picture == 0 ? reading.Region.Corners : []).Select(frame.Inside).ToList();
+        var margin = picture == 0 || lines.Count == 0 ? 0 : AroundALine * lines.Max(each => each.Outline[0].DistanceTo(each.Outline[3]));
+        var inside = lines.SelectMany(each => each.Outline).Concat(picture == 0 ? reading.Region.Corners : []).Select(frame.Inside).ToList();
         var (left, right, top, foot) = (inside.Min(p => p.X) - margin, inside.Max(p => p.X) + margin, inside.Min(p => p.Y) - margin, inside.Max(p => p.Y) + margin);
         var region = new PictureRegion(frame.At((left + right) / 2, (top + foot) / 2), Math.Max(1, right - left), Math.Max(1, foot - top), turn);
         PicturePoint Within(PicturePoint point) => region.Inside(point) is var (x, y) ? new(x + (region.Width / 2), y + (region.Height / 2)) : default;
         return new(
-            reading.Pictures[picture], name, region, [.. lines.Select(each => (each.Number, (ValueList<PicturePoint>)[.. each.Line.Outline.Select(Within)]))],
+            reading.Pictures[picture], name, region, [.. lines.Select(each => (each.Number, (ValueList<PicturePoint>)[.. each.Outline.Select(Within)]))],
             picture == 0 && reading.Dot is { } dot && region.Holds(dot) ? Within(dot) : null);
     }
 

@@ -14,7 +14,8 @@ public sealed record ReadOver(string Spot, ValueList<PicturePoint> Corners)
     /// <summary>The lines that the newest readings found in a picture.</summary>
     public static IEnumerable<ReadOver> Of(IDossierView view, string sha256) =>
         view.Live<ReadingSighting>().GroupBy(each => (each.Value.Spot, each.Specimen)).Select(group => group.Last().Value)
-            .SelectMany(reading => reading.Lines.Where(line => line.Picture < reading.Pictures.Count && reading.Pictures[line.Picture] == sha256).Select(line => new ReadOver(reading.Spot, line.Outline)));
+            .SelectMany(reading => Enumerable.Range(0, reading.Pictures.Count).Where(picture => reading.Pictures[picture] == sha256)
+                .SelectMany(picture => reading.Lines.Select(line => line.OutlineIn(picture)).Where(outline => outline.Count > 0).Select(outline => new ReadOver(reading.Spot, outline))));
 
     /// <summary>The outline as sides drawn over the picture.</summary>
     /// <param name="at">Which of the lines it is, from 0.</param>

@@ -42,6 +42,12 @@ public sealed record PictureView(
     string Sha256, string FileName, int Width, int Height, string Trouble, PictureTags Tags, string Scale, (double PxPerMm, double Relative)? Along, BarScale? Bar, ValueList<ScaleRow> Scales, ValueList<PointedRow> Spots, ValueList<LengthRow> Lengths, ValueList<ShapeRow> Shapes,
     ValueList<string> Taken, string Previous, string Next, BoardLook Board, ValueList<string> Odd, (string Sha256, string Name, double Second)? Origin, EntryId? Look, ValueList<ReadOver> Read, CarriedScale? Offer)
 {
+    /// <summary>Spots whose body was outlined in it and which nobody pointed at there, at the middle of the body, in natural order; their entry is that of the newest length.</summary>
+    public ValueList<PointedRow> Outlined { get; init; } = [];
+
+    /// <summary>Every spot that is seen in it.</summary>
+    public IEnumerable<PointedRow> Seen => Spots.Concat(Outlined);
+
     /// <summary>The picture as the dossier stands; nameless and empty where the dossier has none of that hash.</summary>
     public static PictureView Of(OpenDossier dossier, string sha256)
     {
@@ -52,7 +58,8 @@ public sealed record PictureView(
         var header = dossier.Picture(sha256, pictures[at].Name);
         bool Here(string reference) => reference.Length > 0 && dossier.Model.Picture(reference) is { Found: true } found && found.Sha256 == sha256;
         var tags = view.Live<PictureSighting>().Where(each => Here(each.Value.File)).Select(PictureTags.Of).LastOrDefault() ?? PictureTags.None;
-        List<PointedRow> spots = [.. Pointed(view, Here).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)];
+        var marks = Marks(view);
+        List<PointedRow> spots = [.. Pointed(view, Here, marks).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)];
         return new(
             sha256,
             pictures[at].Name,
@@ -75,7 +82,10 @@ public sealed record PictureView(
             VideoFiles.Origin(dossier, sha256),
             dossier.Model.Fitted(sha256)?.LookedAt,
             [.. ReadOver.Of(view, sha256)],
-            header.Ok ? CarriedScale.For(dossier, sha256, header.Value.Width, header.Value.Height, tags) : null);
+            header.Ok ? CarriedScale.For(dossier, sha256, header.Value.Width, header.Value.Height, tags) : null)
+        {
+            Outlined = [.. OutlinedOnly(view, Here, marks, spots).OrderBy(spot => spot.Value.Spot, NaturalOrder.Instance)],
+        };
     }
 
     /// <summary>Hash of the dossier's first picture; empty where it has none.</summary>
@@ -97,15 +107,33 @@ public sealed record PictureView(
         ? LengthFound.Of(found.ValueMm, found.UMm, found.LowMm, found.HighMm, found.Snap, found.Warnings)
         : LengthFound.Not(measured.Faults.Select(fault => fault.Say));
 
-    private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here)
+    private static Dictionary<string, string> Marks(IDossierView view)
     {
         var marks = view.Live<MarkSighting>().GroupBy(mark => mark.Value.Spot, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Last().Value.Written, StringComparer.Ordinal);
         // What a machine read shows where no person read anything.
         foreach (var read in view.Live<ReadingSighting>().GroupBy(read => read.Value.Spot, StringComparer.Ordinal)) if (read.Last().Value.Mark is { } mark) marks.TryAdd(read.Key, mark.Written);
+        return marks;
+    }
+
+    private static IEnumerable<PointedRow> Pointed(IDossierView view, Func<string, bool> here, Dictionary<string, string> marks)
+    {
         foreach (var spot in view.Live<SpotSighting>().Where(each => here(each.Value.Picture)))
         {
             var value = spot.Value;
             if (value.Middle is { } place) yield return new(spot.Id, spot.Specimen, place, value, marks.GetValueOrDefault(value.Spot, ""));
+        }
+    }
+
+    private static IEnumerable<PointedRow> OutlinedOnly(IDossierView view, Func<string, bool> here, Dictionary<string, string> marks, List<PointedRow> pointed)
+    {
+        var lengths = view.Live<LengthSighting>().Where(each => each.Value.InPicture is { } clicked && here(clicked.Picture)).ToList();
+        foreach (var group in lengths.GroupBy(each => each.Value.Spot, StringComparer.Ordinal).Where(group => !pointed.Exists(row => row.Value.Spot == group.Key)))
+        {
+            if (SpotsToRead.Outline([.. group.Select(each => each.Value)]) is not { } body) continue;
+            var said = view.Live<SpotSighting>().Where(each => each.Value.Spot == group.Key).Select(each => each.Value).ToList();
+            string Last(Func<SpotSighting, string> of) => said.Select(of).LastOrDefault(text => text.Length > 0) ?? "";
+            var at = new PicturePoint(Math.Round(body.Middle.X, 2), Math.Round(body.Middle.Y, 2));
+            yield return new(group.Last().Id, group.Last().Specimen, at, new(group.Key, Last(each => each.Role), Last(each => each.Why), Last(each => each.Class), "", at, null), marks.GetValueOrDefault(group.Key, ""));
         }
     }
 

@@ -15,7 +15,11 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
 {
     /// <summary>Over a picture, with a spot selected (empty for none); lengths may be left away for a picture to show around.</summary>
     public static StageOverlay Of(PictureView view, string selected, bool withLines = true) => new(
-        [.. view.Spots.Select(spot => new StageSpot("spot:" + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected))],
+        [
+            .. view.Spots.Select(spot => Spot("spot:", spot, selected)),
+            // What was outlined alone is no handle to move: its sides are.
+            .. view.Outlined.Select(spot => Spot("outlined:", spot, selected)),
+        ],
         withLines ? [.. view.Scales.Select(Scale), .. view.Lengths.Select(length => Length(length, selected)), .. view.Shapes.SelectMany(shape => Shape(shape, selected)),
             .. view.Spots.SelectMany(spot => Box(spot, selected)),
             // What was read on the spot that is looked at; all of them would hide what they stand on.
@@ -24,6 +28,8 @@ public sealed record StageOverlay(ValueList<StageSpot> Spots, ValueList<StageLin
         // Who looks on sees no clicked lengths, but should see how large it is.
         withLines ? null : view.Bar?.PxPerMm,
         !withLines && view.Bar is { Doubtful: true } scale ? " " + LabelledSentences.Doubt(scale.RelativeU) : "");
+
+    private static StageSpot Spot(string kind, PointedRow spot, string selected) => new(kind + spot.Entry.Hex, Shown.Of(spot.Value.Spot), Shown.Of(spot.Value.Role), spot.At.X, spot.At.Y, spot.Value.Spot == selected);
 
     private static StageMark Landmark(LandmarkRow row) => new("landmark:" + row.Entry.Hex, Shown.Of(row.Value.Landmark), row.At.X, row.At.Y, row.Fits ? "landmark" : "misfit", 0);
 
