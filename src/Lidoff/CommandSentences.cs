@@ -65,6 +65,7 @@ public static class CommandSentences
         var passed = new List<string>();
         if (left.Read > 0) passed.Add(string.Create(CultureInfo.InvariantCulture, $"{left.Read} read by these networks before"));
         if (left.ByPeople > 0) passed.Add(string.Create(CultureInfo.InvariantCulture, $"{left.ByPeople} read by a person (--marked reads them too)"));
+        if (left.Unread > 0) passed.Add(string.Create(CultureInfo.InvariantCulture, $"{left.Unread} that could not be read before, where nothing has changed since (--spot tries them again)"));
         return (left.Wanted.Count == 0 ? "No mark is left to read" : "Passed over") + (passed.Count > 0 ? ": " + string.Join(", ", passed) : left.Wanted.Count == 0 ? ": no spot is seen in a picture" : "") + ".";
     }
 

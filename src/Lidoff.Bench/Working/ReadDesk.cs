@@ -85,10 +85,10 @@ public sealed class ReadDesk : IDisposable
     {
         report.Say(0, 0, ReadDeskSentences.Opening);
         if (Open() is { Count: > 0 } troubles) return Outcome<ReadTally>.Failed(troubles);
-        var wanted = data.View(dossier, each => spot.Length > 0 ? new MarksLeft([.. SpotsToRead.Of(each, spot)], 0, 0) : SpotsToRead.Left(each, networks!.Hashes, withMarked));
+        var wanted = data.View(dossier, each => spot.Length > 0 ? new MarksLeft([.. SpotsToRead.Of(each, spot)], 0, 0, 0) : SpotsToRead.Left(each, networks!.Hashes, withMarked));
         if (wanted is null) return StoreSentences.NoDossier(dossier, []);
         if (spot.Length > 0 && wanted.Wanted.Count == 0) return ReadDeskSentences.Unseen(spot);
-        var (tally, stored) = (new ReadTally(0, 0, 0, wanted.Read, wanted.ByPeople, []), new List<EntryId>());
+        var (tally, stored) = (new ReadTally(0, 0, 0, wanted.Read, wanted.ByPeople, wanted.Unread, []), new List<EntryId>());
         try
         {
             var (reader, done) = (new SpotReader(networks!), 0);
@@ -104,6 +104,7 @@ public sealed class ReadDesk : IDisposable
                 }
 
                 var read = reader.Weigh(mark.Spot, mark.Pictures, scans, mark.Faults, OpenDossier.Program);
+                if (!read.Ok) await Remember(dossier, mark, read.Faults).ConfigureAwait(false);
                 tally = read.TryValue(out var reading) ? Counted(tally, mark, reading, await Store(dossier, mark.Specimen, reading).ConfigureAwait(false), stored) : Refused(tally, mark, read.Faults);
             }
         }
@@ -130,6 +131,14 @@ public sealed class ReadDesk : IDisposable
     private Task<Outcome<List<EntryId>>> Store(string dossier, string specimen, ReadingSighting reading) => acts.InTurn(dossier, () =>
     {
         var lines = data.View(dossier, each => new Written(StoredReadings.Same(each.Session.View, specimen, reading) is null ? StoredReadings.Lines(each.Session.View, specimen, reading) : null))?.Lines;
+        return Task.FromResult(lines is { } written ? data.Note(dossier, written).Then(entries => entries.Select(entry => entry.Id).ToList()) : new List<EntryId>());
+    });
+
+    // No act of its own: there is nothing in it to take back, and it is tried again whenever a spot is asked for.
+    private Task<Outcome<List<EntryId>>> Remember(string dossier, SpotToRead mark, IReadOnlyList<Fault> faults) => acts.InTurn(dossier, () =>
+    {
+        var unread = StoredUnread.Made(mark, networks!.Hashes, OpenDossier.Program, faults);
+        var lines = unread is null ? null : data.View(dossier, each => new Written(StoredUnread.Lines(each.Session.View, mark.Specimen, unread)))?.Lines;
         return Task.FromResult(lines is { } written ? data.Note(dossier, written).Then(entries => entries.Select(entry => entry.Id).ToList()) : new List<EntryId>());
     });
 

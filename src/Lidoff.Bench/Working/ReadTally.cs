@@ -8,5 +8,6 @@ namespace Lidoff.Bench.Working;
 /// <param name="Same">Read as they had been; nothing was stored anew.</param>
 /// <param name="Before">Passed over: these networks have read them.</param>
 /// <param name="ByPeople">Passed over: a person has read them.</param>
+/// <param name="Unread">Passed over: these networks could not read them before, in the same places.</param>
 /// <param name="Refused">Spots whose mark could not be read, with the sentence of why.</param>
-public sealed record ReadTally(int Read, int Empty, int Same, int Before, int ByPeople, ValueList<(string Spot, string Say)> Refused);
+public sealed record ReadTally(int Read, int Empty, int Same, int Before, int ByPeople, int Unread, ValueList<(string Spot, string Say)> Refused);

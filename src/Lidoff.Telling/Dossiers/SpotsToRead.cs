@@ -56,7 +56,7 @@ public static class SpotsToRead
             .SelectMany(spot => Of(dossier, spot))];
     }
 
-    /// <summary>What is left to read of <see cref="All"/>: without what these networks have read, and without what a person has, unless that is asked for.</summary>
+    /// <summary>What is left to read of <see cref="All"/>: without what these networks have read or could not read in the same places, and without what a person has read, unless that is asked for.</summary>
     /// <param name="dossier">The dossier.</param>
     /// <param name="networks">Hashes of the networks.</param>
     /// <param name="withMarked">Also marks that a person has typed.</param>
@@ -69,8 +69,10 @@ public static class SpotsToRead
         bool ByPerson(SpotToRead mark) => typed[mark.Spot].Any(specimen => specimen == mark.Specimen || specimen.Length == 0 || mark.Specimen.Length == 0);
         var all = All(dossier);
         var fresh = all.Where(mark => !StoredReadings.Cover(ever[(mark.Spot, mark.Specimen)], mark, networks)).ToList();
+        var unread = view.Live<UnreadSighting>().ToLookup(each => (each.Value.Spot, each.Specimen), each => each.Value);
         var wanted = fresh.Where(mark => withMarked || !ByPerson(mark)).ToList();
-        return new([.. wanted], all.Count - fresh.Count, fresh.Count - wanted.Count);
+        var untried = wanted.Where(mark => !StoredUnread.Covers(unread[(mark.Spot, mark.Specimen)], mark, networks, OpenDossier.Program)).ToList();
+        return new([.. untried], all.Count - fresh.Count, fresh.Count - wanted.Count, wanted.Count - untried.Count);
     }
 
     /// <summary>A body as it was outlined: the newest of each of its two sides, out of a spot's lengths in one picture; null where they make none.</summary>

@@ -30,23 +30,29 @@ public static class StoredReadings
     public static bool Cover(IEnumerable<ReadingSighting> ever, SpotToRead mark, IReadOnlyList<string> networks) =>
         Guard.NotNull(ever).Any(read => read.Networks.SequenceEqual(networks) && Guard.NotNull(mark).Pictures.All(picture => read.Pictures.Contains(picture.Sha256) || read.Besides.Contains(picture.Sha256)));
 
-    /// <summary>The lines of <c>note</c> that store a reading in the place of those there are.</summary>
+    /// <summary>The lines of <c>note</c> that store a reading in the place of those there are, and of what is remembered of having read nothing.</summary>
     public static ReadOnlyMemory<byte> Lines(IDossierView view, string specimen, ReadingSighting reading)
     {
-        Guard.NotNull(reading);
+        var before = Of(view, Guard.NotNull(reading).Spot, specimen).Select(each => each.Id).Concat(StoredUnread.Of(view, reading.Spot, specimen).Select(each => each.Id));
+        return Lines(ReadingKind.Word, specimen, json => ReadingKind.WriteKeys(json, reading), before);
+    }
+
+    /// <summary>A line of a kind, and those that put it in the place of others.</summary>
+    internal static ReadOnlyMemory<byte> Lines(string kind, string specimen, Action<Utf8JsonWriter> keys, IEnumerable<EntryId> before)
+    {
         var buffer = new ArrayBufferWriter<byte>();
         Write(buffer, json =>
         {
-            json.WriteString("kind", ReadingKind.Word);
+            json.WriteString("kind", kind);
             if (specimen.Length > 0) json.WriteString("specimen", specimen);
-            ReadingKind.WriteKeys(json, reading);
+            keys(json);
         });
-        foreach (var before in Of(view, reading.Spot, specimen))
+        foreach (var target in before)
         {
             Write(buffer, json =>
             {
                 json.WriteString("kind", ControlKinds.Supersede);
-                json.WriteString("target", before.Id.Hex);
+                json.WriteString("target", target.Hex);
                 json.WriteNumber("by_line", 1);
             });
         }

@@ -30,7 +30,7 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
         {
             var left = SpotsToRead.Left(open, networks.Hashes, withMarked);
             wanted.AddRange(left.Wanted);
-            if (left.Wanted.Count == 0 || left.ByPeople > 0) seat.Talk.Say(CommandSentences.MarksLeft(left));
+            if (left.Wanted.Count == 0 || left.ByPeople + left.Unread > 0) seat.Talk.Say(CommandSentences.MarksLeft(left));
         }
         else
         {
@@ -47,7 +47,12 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
             stop.ThrowIfCancellationRequested();
             var stored = reader.Weigh(mark.Spot, mark.Pictures, [.. mark.Pictures.Select(picture => reader.Scan(mark.Spot, picture))], mark.Faults, OpenDossier.Program).Then<(EntryId, ReadingSighting)>(reading => Store(mark, reading));
             if (stored.TryValue(out var pair)) Tell(mark, pair.Item1, pair.Item2);
-            else Refuse(mark.Spot, stored.Faults);
+            else
+            {
+                Remember(mark, stored.Faults);
+                Refuse(mark.Spot, stored.Faults);
+            }
+
             read += stored.Ok ? 1 : 0;
         }
 
@@ -63,9 +68,18 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
             return (same.Id, same.Value);
         }
 
-        var batch = new NoteReader(Desk.Kinds, prefix => open.Workspace.Store.Find(view.Dossier, prefix)).Read(view.Dossier, StoredReadings.Lines(view, mark.Specimen, reading));
-        return open.Append(batch.Drafts).Then(stored => (stored[0].Id, reading));
+        return Append(StoredReadings.Lines(view, mark.Specimen, reading)).Then(stored => (stored[0].Id, reading));
     }
+
+    private void Remember(SpotToRead mark, IReadOnlyList<Fault> faults)
+    {
+        if (StoredUnread.Made(mark, networks.Hashes, OpenDossier.Program, faults) is not { } unread || StoredUnread.Lines(open.Session.View, mark.Specimen, unread) is not { } lines) return;
+        var remembered = Append(lines);
+        if (!remembered.Ok) seat.Talk.SayFaults(remembered.Faults);
+    }
+
+    private Outcome<IReadOnlyList<StoredEntry>> Append(ReadOnlyMemory<byte> lines) =>
+        open.Append(new NoteReader(Desk.Kinds, prefix => open.Workspace.Store.Find(open.Session.View.Dossier, prefix)).Read(open.Session.View.Dossier, lines).Drafts);
 
     private void Tell(SpotToRead mark, EntryId id, ReadingSighting reading)
     {

@@ -116,9 +116,32 @@ public sealed class ReadDeskTests : IDisposable
         lock (said) Assert.Equal([(0, 3, 0), (1, 3, 0), (2, 3, 1)], said.Distinct().Take(3));
         Assert.Equal("2 machine readings", acts.Last("d")!.Says);
         tally = (await desk.StartAll("d", withMarked: true).Result).Value;
-        Assert.Equal((1, 2, 0), (tally.Read, tally.Before, tally.ByPeople));
+        // R1 is passed over: nothing has changed since it could not be read.
+        Assert.Equal((1, 2, 0, 1, 0), (tally.Read, tally.Before, tally.ByPeople, tally.Unread, tally.Refused.Count));
         Assert.Equal(RenderedBoards.Mark("U2"), Readings().Single(each => each.Spot == "U2").Lines.Select(line => line.Readings[0].Text));
         Assert.Equal(1, opened);
+    }
+
+    [Fact]
+    public async Task What_could_not_be_read_is_tried_again_once_something_changed_or_it_is_asked_for()
+    {
+        await RenderedBoards.Add(bench);
+        bench.Set("d", "", RenderedBoards.Spot("R1", kind: "resistor"));
+        Assert.Single((await desk.StartAll("d", withMarked: false).Result).Value.Refused);
+        var unread = Assert.Single(Unread());
+        Assert.Equal(("R1", 2), (unread.Spot, Assert.Single(unread.Places).At.Count));
+        Assert.Equal((0, 1), (await desk.StartAll("d", withMarked: false).Result).Value is var tally ? (tally.Refused.Count, tally.Unread) : default);
+        Assert.Single(bench.View("d", open => Telling.Dossiers.StoredUnread.Says(open, "R1"))!);
+        // Asked for by itself it is tried; that it still cannot be read is stored once.
+        Assert.Single((await desk.Start("d", "R1").Result).Faults);
+        Assert.Equal(unread, Assert.Single(Unread()));
+        Assert.Null(acts.Last("d"));
+        // A box around a mark that is there: it is tried again, and what is read takes the place of what is remembered.
+        var (left, right, top, foot) = RenderedBoards.Part("U2") is var part ? (part.Left, part.Right, part.Top, part.Bottom) : default;
+        bench.Set("d", "", FormattableString.Invariant($$"""{"kind":"spot","spot":"R1","picture":"brindle-main-top.png","box":[{{left.X}},{{top.Y}},{{right.X - left.X}},{{foot.Y - top.Y}}]}"""));
+        Assert.Empty(bench.View("d", open => Telling.Dossiers.StoredUnread.Says(open, "R1"))!);
+        Assert.Equal(1, (await desk.StartAll("d", withMarked: false).Result).Value.Read);
+        Assert.Empty(Unread());
     }
 
     [Fact]
@@ -167,6 +190,8 @@ public sealed class ReadDeskTests : IDisposable
         Assert.Single((await desk.StartAll("nobody", withMarked: false).Result).Faults);
         Assert.Equal(0, (await desk.StartAll("d", withMarked: false).Result).Value.Read);
     }
+
+    private IReadOnlyList<UnreadSighting> Unread() => bench.View("d", open => open.Session.View.Live<UnreadSighting>().Select(each => each.Value).ToList())!;
 
     private IReadOnlyList<ReadingSighting> Readings() => bench.View("d", open => open.Session.View.Live<ReadingSighting>().Select(each => each.Value).ToList())!;
 }

@@ -89,7 +89,7 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await panel.GetByRole(AriaRole.Checkbox).CheckAsync();
         await window.Page.Locator("h1").ClickAsync();
         await window.Page.Keyboard.PressAsync("i");
-        await Assertions.Expect(panel).ToContainTextAsync("1 mark read; 2 passed over that these networks have read before.");
+        await Assertions.Expect(panel).ToContainTextAsync("1 mark read; 2 passed over that these networks have read before; 1 passed over that could not be read before, where nothing has changed since");
 
         await window.Go("/dossiers/band/name/R1");
         await window.Page.Keyboard.PressAsync("i");

@@ -86,6 +86,12 @@ public sealed class SpotsToReadTests : IDisposable
         Assert.Equal((1, 1), (left.Read, left.ByPeople));
         Assert.Equal(["U9"], left.Wanted.Select(mark => mark.Spot));
         Assert.Equal(["U9", "X1"], SpotsToRead.Left(dossier, ["new"], withMarked: true).Wanted.Select(mark => mark.Spot));
+        // What these networks and this program could not read there is not tried again; by others, or elsewhere in the picture, it is.
+        string Unread(string network, string at) => $$"""{"kind":"unread","spot":"U9","places":[{"picture":"{{a}}","at":{{at}}}],"networks":["{{network}}"],"program":"{{OpenDossier.Program}}","says":["no body"]}""";
+        Note(Unread("old", "[9,9]"), Unread("new", "[9,8]"), Unread("new", "[1,2,9,9]"));
+        Assert.Equal((0, "U9"), SpotsToRead.Left(dossier, ["new"], withMarked: false) is var before ? (before.Unread, Assert.Single(before.Wanted).Spot) : default);
+        Note(Unread("new", "[9,9]"));
+        Assert.Equal((1, 0), SpotsToRead.Left(dossier, ["new"], withMarked: false) is var after ? (after.Unread, after.Wanted.Count) : default);
         // Another picture that shows it makes it wanted again.
         Add("b.png", 410);
         Note("""{"kind":"spot","spot":"U10","picture":"b.png","point":[5,5]}""");

@@ -91,6 +91,7 @@ public static class NameSentences
         if (tally.Same > 0) said.Add($"{tally.Same} as they had been");
         if (tally.Before > 0) said.Add($"{tally.Before} passed over that these networks have read before");
         if (tally.ByPeople > 0) said.Add($"{tally.ByPeople} passed over that a person has read");
+        if (tally.Unread > 0) said.Add($"{tally.Unread} passed over that could not be read before, where nothing has changed since: another picture, an outline or a box (See, Alt+B) has them tried again, or I on the spot's own page");
         return said.Count > 0 ? string.Join("; ", said) + "." : tally.Refused.Count > 0 ? "No mark was read." : "There is no mark to read: no spot is seen in a picture.";
     }
 

@@ -48,6 +48,9 @@ public sealed record SpotView(
     ValueList<CandidateRow> Candidates, ValueList<CandidateRow> Unlisted, double OthersP, double NoneP, ValueList<string> Columns, bool Removed, ValueList<BecauseRow> Because, ValueList<RivalRow> Rivals,
     ValueList<DecisionRow> Decisions, string Specimen, ValueList<string> Specimens, ValueList<string> Apart, ValueList<string> Remarks, string Previous, string Next, ValueList<ReadingRow> Readings)
 {
+    /// <summary>Why its mark could not be read by the machine, where nothing has changed since.</summary>
+    public ValueList<string> Unread { get; init; } = [];
+
     // Below this a part counts as removed: twenty decibans under even odds. A judgement, no source.
     private const double RemovedBelow = 0.01;
 
@@ -97,7 +100,10 @@ public sealed record SpotView(
             [.. answer.Evidence.Elsewhere.Select(other => WeighingSentences.Elsewhere(spot, answer.Evidence.Specimen, other)), .. answer.Local.Remarks],
             at > 0 ? names[at - 1] : "",
             at >= 0 && at + 1 < names.Count ? names[at + 1] : "",
-            ReadingRow.Of(dossier, spot));
+            ReadingRow.Of(dossier, spot))
+        {
+            Unread = StoredUnread.Says(dossier, spot),
+        };
     }
 
     private static List<(Candidate Candidate, double P)> Ranked(IdentityAnswer answer) =>
