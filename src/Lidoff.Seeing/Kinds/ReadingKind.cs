@@ -47,6 +47,9 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         new("also", "list", false, "for each line where others of the pictures show it, each [picture from 0, x, y, … of four corners]"),
         new("otherwise", "texts", false, "the lines read the other way up, where it was not clear which is right"),
         new("dot", "point", false, "pin-1 dot in the first picture, px"),
+        new("dot_p", "number", false, "how surely it is one, 0 to 1"),
+        new("emblems", "points", false, "marks in the first picture that are no text: four corners each, px, clockwise"),
+        new("emblems_p", "numbers", false, "how surely each of them is one, 0 to 1"),
         new("networks", "texts", true, "content hashes of the networks that found and read"),
         new("settings", "text", true, "what they ran by"),
         new("program", "text", true, "version of the program that read"),
@@ -77,6 +80,13 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
             Point(json, dot);
         }
 
+        if (reading.DotP is { } dotP) json.WriteNumber("dot_p", dotP);
+        if (reading.Emblems.Count > 0)
+        {
+            List(json, "emblems", [.. reading.Emblems.SelectMany(emblem => emblem.Outline)], point => Point(json, point));
+            List(json, "emblems_p", reading.Emblems, emblem => json.WriteNumberValue(emblem.P));
+        }
+
         Texts(json, "networks", reading.Networks);
         json.WriteString("settings", reading.Settings);
         json.WriteString("program", reading.Program);
@@ -103,6 +113,10 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         var also = Also(reader, lines.Count, pictures.Count);
         var otherwise = reader.Texts("otherwise", 0, MarkLines.Most, LongestName);
         var dot = reader.OptionalPoint("dot");
+        var dotP = reader.OptionalNumber("dot_p", NumberRange.Share);
+        var emblems = reader.Points("emblems", 0, Corners * EmblemFinder.Most);
+        var emblemsP = reader.Numbers("emblems_p", 0, EmblemFinder.Most);
+        if (emblems.Count != Corners * emblemsP.Count || emblemsP.Any(p => !NumberRange.Share.Holds(p))) reader.Fail("emblems", "four corners for each, and a share in \"emblems_p\"");
         var networks = reader.Texts("networks", 1, 4, LongestName);
         var (settings, program) = (reader.Text("settings", LongestName), reader.Text("program", LongestName));
         var says = reader.Texts("says", 0, 100);
@@ -120,6 +134,8 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
             says)
         {
             Besides = besides,
+            DotP = dotP,
+            Emblems = [.. emblemsP.Select((p, i) => new ReadingEmblem([.. emblems.Skip(Corners * i).Take(Corners).Select(each => new PicturePoint(each.X, each.Y))], p))],
         });
     }
 

@@ -39,6 +39,15 @@ public sealed record ReadingSighting(
     /// <summary>Pictures of it that were looked at as well and are no part of it: nothing could be read in them, or another mark.</summary>
     public ValueList<string> Besides { get; init; } = [];
 
+    /// <summary>How surely the dot is one, 0 to 1; null where none was seen or nobody said.</summary>
+    public double? DotP { get; init; }
+
+    /// <summary>Marks in the first picture that are no text.</summary>
+    public ValueList<ReadingEmblem> Emblems { get; init; } = [];
+
+    /// <summary>Where the dot lies on the upright body, and what that says of the turn; null where none was seen.</summary>
+    public PinOne? PinOne => Dot is { } dot ? PinOne.Of(dot, DotP ?? 1, Region, TurnDeg) : null;
+
     /// <summary>Probability that the likeliest reading of every line is right from end to end, lines taken as independent; 0 where nothing was read.</summary>
     public double P => Lines.Count == 0 ? 0 : Lines.Aggregate(1.0, (p, line) => p * line.P);
 
@@ -69,7 +78,11 @@ public sealed record ReadingSighting(
             networks.Hashes.ToValueList(),
             networks.Settings,
             program,
-            [.. says]);
+            [.. says])
+        {
+            DotP = read.PinOne is { } pin ? ReadWriter.Share(pin.P) : null,
+            Emblems = [.. read.Emblems.Take(EmblemFinder.Most).Select(emblem => new ReadingEmblem([.. emblem.Outline.Corners.Select(Rounded)], ReadWriter.Share(emblem.P)))],
+        };
     }
 
     private static ReadingLine Line(ReadLine line)

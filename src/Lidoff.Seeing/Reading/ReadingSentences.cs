@@ -76,6 +76,28 @@ public static class ReadingSentences
     public static string Turned(double turn) =>
         Math.Abs(Math.IEEERemainder(turn, 360)) <= UprightDeg ? "" : string.Create(CultureInfo.InvariantCulture, $"It is read after turning the picture by {turn:0.#}° clockwise.");
 
+    /// <summary>A dot where most packages have pin 1.</summary>
+    public const string DotAgrees = "The pin-1 dot lies at the lower left of the upright mark, where pin 1 is on most packages.";
+
+    /// <summary>A dot at the other left corner.</summary>
+    public const string DotAtUpperLeft = "The pin-1 dot lies at the upper left of the upright mark; pin 1 is at the lower left on most packages, at the upper left on some.";
+
+    /// <summary>A dot at the corner opposite to the usual one.</summary>
+    public const string DotOpposite = "The pin-1 dot lies at the upper right of the upright mark, opposite to where pin 1 is on most packages: the mark may read the other way up, or the dot is no pin-1 dot.";
+
+    /// <summary>A dot at the other right corner.</summary>
+    public const string DotAtLowerRight = "The pin-1 dot lies at the lower right of the upright mark, where pin 1 seldom is: look whether it is a pin-1 dot, and which way up the mark reads.";
+
+    /// <summary>A dot that is in no corner.</summary>
+    public static string DotBetween(string nearest) => $"The pin-1 dot lies between two corners of the upright mark, nearest to the {nearest} one: it does not tell which way up the mark reads.";
+
+    /// <summary>A mark that is kept as a place.</summary>
+    public static string Emblem(Finding.PictureRegion outline)
+    {
+        var (x, y) = (outline.Corners.Min(corner => corner.X), outline.Corners.Min(corner => corner.Y));
+        return string.Create(CultureInfo.InvariantCulture, $"a mark that is no text, at {x:0},{y:0}, {outline.Corners.Max(corner => corner.X) - x:0} × {outline.Corners.Max(corner => corner.Y) - y:0} px");
+    }
+
     /// <summary>A picture that a reading does without, and why.</summary>
     public static string LeftOut(string picture, string why) => $"{SeeingSentences.Quoted(picture)} was left out: {why}.";
 

@@ -50,6 +50,8 @@ internal static class PicturesRead
     {
         foreach (var line in mark.Lines) seat.Talk.Line(CommandSentences.Read(line.Reading.Text, line.Reading.Readings));
         if (ReadValue.Of(mark) is { } odds) foreach (var code in odds.Readings.Where(each => each.P >= WorthALine).Take(MostValues)) seat.Talk.Line("  " + CommandSentences.ReadAsValue(code.Reading.ToString(), code.OnHead ? CommandSentences.OnHead(code.As) : "", code.P));
+        if (mark.PinOne is { } dot) seat.Talk.Line("  " + dot.Says);
+        foreach (var emblem in mark.Emblems) seat.Talk.Line("  " + ReadingSentences.Emblem(emblem.Outline));
         if (mark.Lines.Count > 0 && ReadingSentences.Turned(mark.TurnDeg) is { Length: > 0 } turned) seat.Talk.Line("  " + turned);
     }
 

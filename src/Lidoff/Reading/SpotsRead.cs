@@ -2,6 +2,8 @@ using System.Text.Json;
 using Lidoff.Evidence.Entries;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Kinds;
+using Lidoff.Seeing.Reading;
+using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Networks;
 using Lidoff.Seeing.Reading.Spots;
 using Lidoff.Talking;
@@ -92,6 +94,8 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
 
         seat.Talk.Line(CommandSentences.ReadOn(mark.Spot, mark.Specimen, reading.Lines.Count));
         foreach (var line in reading.Lines) seat.Talk.Line("  " + CommandSentences.Read(line.Line.Text, line.Readings));
+        if (reading.PinOne is { } dot) seat.Talk.Line("  " + dot.Says);
+        foreach (var emblem in reading.Emblems) seat.Talk.Line("  " + ReadingSentences.Emblem(PictureRegion.Around([.. emblem.Outline.Select(corner => (corner.X, corner.Y))], 0)));
     }
 
     private static void Write(Utf8JsonWriter writer, string specimen, EntryId id, ReadingSighting reading)

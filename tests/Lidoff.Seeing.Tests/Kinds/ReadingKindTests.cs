@@ -52,13 +52,26 @@ public sealed class ReadingKindTests
     }
 
     [Fact]
+    public void Dot_and_emblems_read_back_with_how_sure_they_are()
+    {
+        const string Line = """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],"dot":[95,75],"dot_p":0.9,"emblems":[[10,10],[30,10],[30,20],[10,20]],"emblems_p":[0.8],""" + Rest + "}";
+        var read = KindLines.Read(new ReadingKind(), Line);
+        // The body is 100 × 80 px around (50, 40) and the mark stands on its head: its lower right corner is the upper left one of the upright mark.
+        Assert.Equal((0.9, "upper left"), (read.DotP, read.PinOne!.Corner));
+        var emblem = Assert.Single(read.Emblems);
+        Assert.Equal((0.8, new PictureRegion(new(20, 15), 24, 14, -Math.PI)), (emblem.P, emblem.Piece(180) is var piece ? piece with { Middle = new(Math.Round(piece.Middle.X, 9), Math.Round(piece.Middle.Y, 9)), Width = Math.Round(piece.Width, 9), Height = Math.Round(piece.Height, 9) } : default));
+        Assert.Equal(["\"emblems\" should be four corners for each, and a share in \"emblems_p\"."], KindLines.Say(new ReadingKind(), Line.Replace("[0.8]", "[0.8,0.7]", StringComparison.Ordinal)));
+        Assert.Equal(["\"emblems\" should be four corners for each, and a share in \"emblems_p\"."], KindLines.Say(new ReadingKind(), Line.Replace("[0.8]", "[1.8]", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Nothing_read_is_a_reading_too() =>
         Assert.Null(KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],""" + Rest + "}").Mark);
 
     [Fact]
     public void What_the_engine_read_is_stored_rounded_and_reads_back_the_same()
     {
-        var networks = new DrawnNetworks((new PictureRegion(new(200, 100), 240, 46, 0), "N52832")) { Dot = new(40, 40), Doubts = new Dictionary<int, (char, double)> { [3] = ('B', 0.312345) } };
+        var networks = new DrawnNetworks((new PictureRegion(new(200, 100), 240, 46, 0), "N52832")) { Dot = new(40, 40), Emblem = (new(330, 160), 30), Doubts = new Dictionary<int, (char, double)> { [3] = ('B', 0.312345) } };
         var reader = new MarkReader(networks);
         var (region, picture) = (new PictureRegion(new(200, 100), 400, 200, 0), networks.Paint(400, 200));
         var seen = ReadingSighting.Of("U1", ["cc"], region, reader.Weigh(reader.Scan(picture, region)), networks, "lidoff 0.1");
@@ -68,6 +81,8 @@ public sealed class ReadingKindTests
         Assert.All(seen.Lines[0].Outline, corner => Assert.Equal((Math.Round(corner.X, 1), Math.Round(corner.Y, 1)), (corner.X, corner.Y)));
         Assert.Equal(["N52832", "N52B32"], seen.Lines[0].Readings.Take(2).Select(each => each.Text));
         Assert.Equal(networks.Hashes, seen.Networks);
+        Assert.Single(seen.Emblems);
+        Assert.NotNull(seen.DotP);
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
         {

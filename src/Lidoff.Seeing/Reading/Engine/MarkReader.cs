@@ -42,6 +42,8 @@ public sealed class MarkReader(IReadingNetworks networks)
         var maps = networks.Find(sheet);
         // The networks never saw a picture without any difference in it; there is nothing to find.
         var found = sheet.IsEven ? [] : LineFinder.Find(maps);
+        // All of the body shows from here alone: dots and emblems may lie beside what is looked at closer.
+        var (wide, wideMaps) = (sheet, maps);
         if (Closer(sheet, found) is { } near)
         {
             var nearSheet = FinderSheet.Of(picture, near);
@@ -65,9 +67,17 @@ public sealed class MarkReader(IReadingNetworks networks)
             if (Math.Min(asIs, turned) > ClearlyLess * Math.Max(asIs, turned)) otherwise = other;
         }
 
-        var dot = BodyFinder.Dot(maps) is { } onSheet ? sheet.ToPicture(onSheet.X, onSheet.Y) : (PicturePoint?)null;
-        return new(lines, upright ? region.Turn : Angles.Whole(turn + sheet.Region.Turn), otherwise, dot, layout.Lines.Count, sheet.Region);
+        var dot = wide.IsEven ? null : Dot(sheet, maps) ?? Dot(wide, wideMaps);
+        var texts = lines.Where(line => !IsEmpty(line)).Select(line => wide.OnSheet(line.Outline)).ToList();
+        return new(lines, upright ? region.Turn : Angles.Whole(turn + sheet.Region.Turn), otherwise, dot?.At, layout.Lines.Count, sheet.Region)
+        {
+            DotP = dot?.P ?? 0,
+            Body = BodyFinder.Find(wideMaps, new(wide.ValidWidth / 2.0, wide.ValidHeight / 2.0), out var cut) is { } body && !cut ? wide.ToPicture(body) : region,
+            Emblems = wide.IsEven ? [] : [.. EmblemFinder.Find(wideMaps, texts).Select(emblem => emblem with { Outline = wide.ToPicture(emblem.Outline) })],
+        };
     }
+
+    private static FoundDot? Dot(FinderSheet sheet, FinderMaps maps) => BodyFinder.Dot(maps) is { } dot ? dot with { At = sheet.ToPicture(dot.At.X, dot.At.Y) } : null;
 
     /// <summary>The body around a place of a picture, from close up to the whole picture; null where none is found.</summary>
     public PictureRegion? Body(GreyPyramid picture, PicturePoint place)
@@ -95,7 +105,11 @@ public sealed class MarkReader(IReadingNetworks networks)
         Guard.NotNull(scanned);
         var lines = Weighed(scanned.Lines);
         var otherwise = scanned.Otherwise is { } other ? Weighed(other) : [];
-        return new(upright ? 0 : TurnOf(scanned.Turn), [.. lines], [.. otherwise], scanned.Dot, [.. Says(scanned, lines.Count)]);
+        return new(upright ? 0 : TurnOf(scanned.Turn), [.. lines], [.. otherwise], scanned.Dot, [.. Says(scanned, lines.Count)])
+        {
+            PinOne = scanned.Dot is { } dot ? PinOne.Of(dot, scanned.DotP, scanned.Body, TurnOf(scanned.Turn)) : null,
+            Emblems = scanned.Emblems,
+        };
     }
 
     /// <summary>Clockwise turn in degrees that makes text of a direction upright, 0 to below 360, to a tenth.</summary>

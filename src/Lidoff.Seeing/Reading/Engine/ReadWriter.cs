@@ -11,13 +11,37 @@ public static class ReadWriter
     /// <summary>Decimals of a probability: beyond them a network's digits are its own.</summary>
     internal const int Digits = 4;
 
-    /// <summary>Writes <c>"turn_deg"</c> and <c>"lines"</c> into the object that the caller has begun.</summary>
+    /// <summary>Writes <c>"turn_deg"</c> and <c>"lines"</c> into the object that the caller has begun, and <c>"dot"</c> and <c>"emblems"</c> where there are some.</summary>
     public static void Write(Utf8JsonWriter json, ReadMark read)
     {
         Guard.NotNull(json);
         json.WriteNumber("turn_deg", Guard.NotNull(read).TurnDeg);
         json.WriteStartArray("lines");
         foreach (var line in read.Lines) Write(json, line);
+        json.WriteEndArray();
+        if (read.PinOne is { } dot)
+        {
+            json.WriteStartObject("dot");
+            json.WritePropertyName("at");
+            Write(json, dot.At);
+            json.WriteNumber("p", Share(dot.P));
+            json.WriteString("corner", dot.Corner);
+            json.WriteNumber("corner_p", Share(dot.CornerP));
+            json.WriteEndObject();
+        }
+
+        if (read.Emblems.Count == 0) return;
+        json.WriteStartArray("emblems");
+        foreach (var emblem in read.Emblems)
+        {
+            json.WriteStartObject();
+            json.WriteStartArray("outline");
+            foreach (var corner in emblem.Outline.Corners) Write(json, corner);
+            json.WriteEndArray();
+            json.WriteNumber("p", Share(emblem.P));
+            json.WriteEndObject();
+        }
+
         json.WriteEndArray();
     }
 

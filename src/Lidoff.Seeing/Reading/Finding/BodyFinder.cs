@@ -30,8 +30,8 @@ public static class BodyFinder
         return null;
     }
 
-    /// <summary>Middle of the surest pin-1 dot, px of the sheet; null where there is none.</summary>
-    public static PicturePoint? Dot(FinderMaps maps)
+    /// <summary>The surest pin-1 dot, px of the sheet; null where there is none.</summary>
+    public static FoundDot? Dot(FinderMaps maps)
     {
         var best = Guard.NotNull(maps).Patches(maps.Dot, Half).MaxBy(patch => patch.Sum(cell => maps.Dot[cell]));
         if (best is null) return null;
@@ -44,6 +44,6 @@ public static class BodyFinder
             sum += w;
         }
 
-        return new(x / sum, y / sum);
+        return new(new(x / sum, y / sum), best.Max(cell => maps.Dot[cell]));
     }
 }

@@ -45,5 +45,12 @@ public sealed record FinderSheet(float[] Pixels, int Width, int Height, int Vali
     public PictureRegion ToPicture(PictureRegion onSheet) =>
         new(ToPicture(onSheet.Middle.X, onSheet.Middle.Y), onSheet.Width * Step, onSheet.Height * Step, Angles.Whole(onSheet.Turn + Region.Turn));
 
+    /// <summary>A rectangle of the picture on the sheet.</summary>
+    public PictureRegion OnSheet(PictureRegion inPicture)
+    {
+        var (x, y) = Region.Inside(inPicture.Middle);
+        return new(new((x / Step) + (ValidWidth / 2.0), (y / Step) + (ValidHeight / 2.0)), inPicture.Width / Step, inPicture.Height / Step, Angles.Whole(inPicture.Turn - Region.Turn));
+    }
+
     private static int Up(int side) => (side + Multiple - 1) / Multiple * Multiple;
 }

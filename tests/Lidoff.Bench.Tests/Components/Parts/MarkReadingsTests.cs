@@ -20,7 +20,7 @@ public sealed class MarkReadingsTests : RoomContext
     private const string Turned = """
         {"kind":"reading","spot":"U9","pictures":["PICTURE"],"region":[200,100,100,40,0],"turn_deg":180,"lines":[[[["8",0.6],["B",0.38]],[["2",0.99]]],[[["0",0.97],["O",0.03]]]],
         "readings":[[["82",0.6],["B2",0.38],["832",0.01],["8",0.004],["2",0.003],["B",0.002]],[["0",0.97],["O",0.03]]],"outlines":[[230,115],[170,115],[170,105],[230,105],[230,95],[170,95],[170,85],[230,85]],"in_picture":[0,0],
-        "otherwise":["Z8"],"dot":[240,110],"networks":["aa","bb"],"settings":"s","program":"p","says":["Which way up is not clear."]}
+        "otherwise":["Z8"],"dot":[240,110],"emblems":[[160,90],[168,90],[168,98],[160,98]],"emblems_p":[0.9],"networks":["aa","bb"],"settings":"s","program":"p","says":["Which way up is not clear."]}
         """;
 
     [Fact]
@@ -56,7 +56,9 @@ public sealed class MarkReadingsTests : RoomContext
         var page = Render<SpotPage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Spot, "U9"));
         page.WaitForElement("svg.upright circle", Patience);
         var text = string.Join(' ', page.Find(".reading").TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        foreach (var said in new[] { "All of it right: P 0.58.", "It is read after turning the picture by 180° clockwise.", "The other way up: Z8", "Which way up is not clear." }) Assert.Contains(said, text, StringComparison.Ordinal);
+        foreach (var said in new[] { "All of it right: P 0.58.", "It is read after turning the picture by 180° clockwise.", "The other way up: Z8", "Which way up is not clear.", "The pin-1 dot lies at the upper left of the upright mark", "no text; kept as it looks" }) Assert.Contains(said, text, StringComparison.Ordinal);
+        // A mark that is no text is cut out as it looks, a tenth of it around it.
+        Assert.EndsWith("/164,94,9.6,9.6,-3.1416", page.Find(".emblems img").GetAttribute("src"), StringComparison.Ordinal);
         // Five readings of a line at most, the likeliest first, each with its odds.
         var wholes = page.FindAll(".readline")[0].QuerySelectorAll("label").Select(each => each.TextContent.Trim()).ToList();
         Assert.Equal(["82 0.60", "B2 0.38", "832 0.01", "8 < 0.01", "2 < 0.01"], wholes);

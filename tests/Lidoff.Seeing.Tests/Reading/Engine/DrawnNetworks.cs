@@ -28,6 +28,9 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
 
     public PictureRegion? Body { get; init; }
 
+    /// <summary>A mark that is no text: its middle and its side.</summary>
+    public (PicturePoint At, double Side)? Emblem { get; init; }
+
     /// <summary>Sheets that were looked at.</summary>
     public List<FinderSheet> Looked { get; } = [];
 
@@ -78,6 +81,7 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
         }
 
         if (Dot is { } dot && OnSheet(sheet, new(dot, 1, 1, 0)) is var place) maps.Dot(place.Middle.X, place.Middle.Y, Math.Max(5, 6 * place.Width));
+        if (Emblem is { } emblem && OnSheet(sheet, new(emblem.At, emblem.Side, emblem.Side, 0)) is var square) maps.Logo(square.Middle.X, square.Middle.Y, square.Width);
         if (Body is { } body) maps.Body(OnSheet(sheet, body));
         return maps.Draw();
     }

@@ -197,6 +197,37 @@ public sealed class MarkReaderTests
         Assert.Null(reader.Body(picture, new(590, 20)));
     }
 
+    // Pin 1 at the lower left of the upright mark: two public notes for builders and a maker's engineer ("almost all package markings").
+    [Theory]
+    [InlineData(0, 180, 320, "lower left", ReadingSentences.DotAgrees)]
+    [InlineData(180, 180, 320, "upper right", ReadingSentences.DotOpposite)]
+    [InlineData(0, 180, 180, "upper left", ReadingSentences.DotAtUpperLeft)]
+    [InlineData(0, 420, 320, "lower right", ReadingSentences.DotAtLowerRight)]
+    public void A_dot_is_told_with_its_corner_on_the_upright_body_and_an_emblem_with_its_place(double degrees, double x, double y, string corner, string says)
+    {
+        var networks = new DrawnNetworks(TwoLines(degrees)) { Body = new(new(300, 250), 300, 200, 0), Dot = new(x, y), Emblem = (new(410, 160), 40) };
+        var reader = new MarkReader(networks);
+        var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+        Assert.Equal((corner, says, true), (read.PinOne!.Corner, read.PinOne.Says, read.PinOne.IsClear));
+        Assert.InRange(read.PinOne.At.DistanceTo(new(x, y)), 0, 4);
+        Assert.InRange(read.PinOne.P, 0.9, 1);
+        var emblem = Assert.Single(read.Emblems);
+        Assert.InRange(emblem.Outline.Middle.DistanceTo(new(410, 160)), 0, 6);
+        Assert.Equal(40, emblem.Outline.Width, 10.0);
+    }
+
+    [Fact]
+    public void A_dot_half_way_along_a_side_tells_no_corner_and_an_emblem_among_the_text_is_text()
+    {
+        var networks = new DrawnNetworks(TwoLines(0)) { Body = new(new(300, 250), 300, 200, 0), Dot = new(180, 250), Emblem = (new(300, 210), 36) };
+        var reader = new MarkReader(networks);
+        var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+        Assert.False(read.PinOne!.IsClear);
+        Assert.Matches("^The pin-1 dot lies between two corners of the upright mark, nearest to the (upper|lower) left one: it does not tell which way up the mark reads.$", read.PinOne.Says);
+        Assert.Empty(read.Emblems);
+        Assert.Equal("a mark that is no text, at 80,60, 40 × 20 px", ReadingSentences.Emblem(PictureRegion.Box(80, 60, 40, 20)));
+    }
+
     [Theory]
     [InlineData(0, 0)]
     [InlineData(Math.PI, 180)]

@@ -149,7 +149,7 @@ public sealed class LineFinderTests
         var found = BodyFinder.Find(maps, new(210, 190), out var cut);
         Assert.False(cut);
         Near(body, found!.Value, 3);
-        Assert.Equal((150, 140), (BodyFinder.Dot(maps)!.Value.X, BodyFinder.Dot(maps)!.Value.Y, 0) is var (x, y, _) ? (Math.Round(x), Math.Round(y)) : default);
+        Assert.Equal((150, 140), (BodyFinder.Dot(maps)!.At.X, BodyFinder.Dot(maps)!.At.Y, 0) is var (x, y, _) ? (Math.Round(x), Math.Round(y)) : default);
         Assert.Null(BodyFinder.Find(maps, new(350, 350), out _));
         // One that runs out of the sheet is said to be cut.
         Assert.Null(BodyFinder.Find(Sheet().Body(PictureRegion.Box(-50, 100, 200, 150)).Draw(), new(60, 150), out cut));

@@ -1,3 +1,4 @@
+using Lidoff.Bench.Serving;
 using Lidoff.Evidence.Entries;
 using Lidoff.Seeing.Kinds;
 using Lidoff.Telling.Dossiers;
@@ -19,6 +20,12 @@ namespace Lidoff.Bench.Components.Parts.Reading;
 public sealed record ReadingRow(
     EntryId Entry, string Specimen, bool Counts, ValueList<string> Pictures, ValueList<ReadingCrop> Crops, ValueList<ReadingLine> Lines, string Written, double P, double TurnDeg, ValueList<string> Otherwise, ValueList<string> Says)
 {
+    /// <summary>Marks that are no text, cut out upright; none where the picture is gone.</summary>
+    public ValueList<string> Emblems { get; init; } = [];
+
+    /// <summary>What the pin-1 dot says of the turn; empty where none was seen.</summary>
+    public string Dot { get; init; } = "";
+
     /// <summary>The newest reading of each specimen at a spot, in their order.</summary>
     public static ValueList<ReadingRow> Of(OpenDossier dossier, string spot)
     {
@@ -31,6 +38,10 @@ public sealed record ReadingRow(
             [.. each.Value.Pictures.Select(sha256 => names.GetValueOrDefault(sha256, "")).Where(name => name.Length > 0)],
             // What was erased or came from elsewhere has no piece to show.
             [.. ReadingCrop.Of(each.Value, sha256 => names.GetValueOrDefault(sha256, "")).Where(crop => names.ContainsKey(crop.Sha256))],
-            each.Value.Lines, each.Value.Mark?.Written ?? "", each.Value.P, each.Value.TurnDeg, each.Value.Otherwise, each.Value.Says))];
+            each.Value.Lines, each.Value.Mark?.Written ?? "", each.Value.P, each.Value.TurnDeg, each.Value.Otherwise, each.Value.Says)
+        {
+            Emblems = each.Value.Pictures.Count > 0 && names.ContainsKey(each.Value.Pictures[0]) ? [.. each.Value.Emblems.Select(emblem => CropRoutes.Address(each.Value.Pictures[0], emblem.Piece(each.Value.TurnDeg)))] : [],
+            Dot = each.Value.PinOne?.Says ?? "",
+        })];
     }
 }

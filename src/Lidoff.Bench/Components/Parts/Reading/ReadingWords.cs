@@ -11,6 +11,10 @@ internal static class ReadingWords
 
     public const string Beside = "A person's reading counts; this one stands beside it.";
 
+    public const string NoText = "no text; kept as it looks";
+
+    public static string Emblem(int number, int of) => of == 1 ? "A mark on it that is no text" : $"Mark {number} on it that is no text";
+
     public const string Nothing = "Nothing was read.";
 
     public const string Take = "Take over what is chosen, as your own reading";
