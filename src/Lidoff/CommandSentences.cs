@@ -76,7 +76,14 @@ public static class CommandSentences
     public static string UnknownOption(string option) => $"There is no option {Seeing.SeeingSentences.Quoted(option)}; a name that begins with a dash is given after --.";
 
     /// <summary>Options of pictures beside those of a dossier.</summary>
-    public const string ReadPicturesOnly = "--box and --upright are for pictures; --spot and --all read a dossier's marks where its spots lie.";
+    public const string ReadPicturesOnly = "--box, --upright and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.";
+
+    /// <summary>A part of a picture where the whole is meant.</summary>
+    public const string ReadPartsWhole = "--parts looks through whole pictures at any turn; --box and --upright read one mark.";
+
+    /// <summary>A part that was found and read.</summary>
+    public static string PartAt(Seeing.Reading.Parts.FoundPart part) => string.Create(
+        CultureInfo.InvariantCulture, $"{(part.HasBody ? "part" : "text without a body")} at {part.Region.Middle.X:0}, {part.Region.Middle.Y:0} ({part.Region.Width:0} × {part.Region.Height:0} px):");
 
     /// <summary>Several names where one dossier is meant.</summary>
     public const string ReadOneDossier = "--spot and --all want one name, that of the dossier.";

@@ -61,7 +61,7 @@ public static class ReadingSentences
 
     /// <summary>More lines than any mark has.</summary>
     public static string ManyLines(int lines) =>
-        string.Create(CultureInfo.InvariantCulture, $"{lines} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone.");
+        string.Create(CultureInfo.InvariantCulture, $"{lines} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone, or have the parts of a board found.");
 
     /// <summary>More lines than are read at once.</summary>
     public static string TooManyLines(int lines, int read) =>
@@ -107,6 +107,15 @@ public static class ReadingSentences
 
     /// <summary>Where a mark was read without its body.</summary>
     public static string UnderTheClick(string picture) => $"No body was found in {SeeingSentences.Quoted(picture)}: the text that was pointed at was read.";
+
+    /// <summary>A board without a mark that can be read.</summary>
+    public const string NoParts = "No mark was found that can be read. Characters of a part need about 12 px of height in the picture: take the board in several pictures from closer up, with light from the side.";
+
+    /// <summary>More marks than are looked at.</summary>
+    public static string PartsLeft(int left) => string.Create(CultureInfo.InvariantCulture, $"{left} more texts were found; those that read best are given.");
+
+    /// <summary>A picture that was not read at its own size.</summary>
+    public static string PartsShrunk(int longest) => string.Create(CultureInfo.InvariantCulture, $"The picture is larger than {longest} px and was read shrunk: take its parts in pictures of their own to have small marks read.");
 
     /// <summary>What was found around a place is a board.</summary>
     public static Fault BoardNotBody(string spot, string picture) => new(

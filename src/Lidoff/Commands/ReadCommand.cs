@@ -8,7 +8,7 @@ using Lidoff.Seeing.Reading.Networks;
 
 namespace Lidoff.Commands;
 
-/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--json]</c>: marks in pictures or crops; with <c>--spot</c> or <c>--all</c> those of a dossier, stored once.</summary>
+/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--parts] [--json]</c>: marks in pictures or crops; with <c>--spot</c> or <c>--all</c> those of a dossier, stored once.</summary>
 public sealed class ReadCommand : ILidoffCommand
 {
     /// <inheritdoc/>
@@ -23,18 +23,20 @@ public sealed class ReadCommand : ILidoffCommand
         var names = new Argument<string[]>("IMAGE") { Description = "Pictures, whole or cut out; with --spot or --all the short name of a dossier.", Arity = ArgumentArity.OneOrMore };
         var box = new Option<string?>("--box") { Description = "Part of the picture to read: left, top, width and height in px.", HelpName = "x,y,w,h" };
         var upright = new Option<bool>("--upright") { Description = "The text runs to the right: do not look for a turn." };
+        var parts = new Option<bool>("--parts") { Description = "The picture shows a whole board: find the parts on it and read each." };
         var spots = new Option<string[]>("--spot") { Description = "Reads the mark of this spot of a dossier, once more where it was read; may be given several times.", HelpName = "SPOT" };
         var all = new Option<bool>("--all") { Description = "Reads the marks of all spots of a dossier that neither these networks nor a person have read." };
         var marked = new Option<bool>("--marked") { Description = "With --all: also marks that a person has read." };
         var json = new Option<bool>("--json") { Description = "One JSON object a picture or mark on standard output." };
         command.Arguments.Add(names);
-        foreach (var option in new Option[] { box, upright, spots, all, marked, json }) command.Options.Add(option);
+        foreach (var option in new Option[] { box, upright, parts, spots, all, marked, json }) command.Options.Add(option);
         // What is wrong with a call is said all at once, with what the parser finds.
         command.Validators.Add(result =>
         {
             var stored = result.GetValue(all) || result.GetValue(spots) is { Length: > 0 };
             if (result.GetValue(box) is { } text && Box(text) is { Ok: false } fault) result.AddError(fault.Faults[0].Say);
-            if (stored && (result.GetValue(box) is not null || result.GetValue(upright))) result.AddError(CommandSentences.ReadPicturesOnly);
+            if (stored && (result.GetValue(box) is not null || result.GetValue(upright) || result.GetValue(parts))) result.AddError(CommandSentences.ReadPicturesOnly);
+            if (result.GetValue(parts) && (result.GetValue(box) is not null || result.GetValue(upright))) result.AddError(CommandSentences.ReadPartsWhole);
             if (stored && result.GetResult(names)?.Tokens.Count > 1) result.AddError(CommandSentences.ReadOneDossier);
             if (result.GetValue(all) && result.GetValue(spots) is { Length: > 0 }) result.AddError(CommandSentences.ReadSpotOrAll);
             if (result.GetValue(marked) && !result.GetValue(all)) result.AddError(CommandSentences.ReadMarkedWithAll);
@@ -44,6 +46,7 @@ public sealed class ReadCommand : ILidoffCommand
             using var networks = new OnnxNetworks(OnnxNetworks.FolderOf(seat.ProgramFolder));
             var (given, talk) = (parsed.GetValue(names)!, parsed.GetValue(json));
             var wanted = parsed.GetValue(spots) is { Length: > 0 } chosen ? chosen : null;
+            if (parsed.GetValue(parts)) return Task.FromResult(PartsOfPictures.Run(seat, given, talk, networks, stop));
             if (wanted is null && !parsed.GetValue(all)) return Task.FromResult(PicturesRead.Run(seat, given, parsed.GetValue(box) is { } text ? Box(text).Value : null, parsed.GetValue(upright), talk, networks, stop));
             return Task.FromResult(Desk.Within(seat, parsed, workspace =>
             {

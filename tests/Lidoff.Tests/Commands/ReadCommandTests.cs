@@ -67,6 +67,27 @@ public sealed class ReadCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Parts_of_a_board_come_as_the_contract_lays_it_down_and_people_get_a_line_each()
+    {
+        // Three bars make a mark of three letters; a single one is none.
+        PaintedBars.Paint(folder["board.png"], 700, 500, 300, 300, 3);
+        var (code, talk) = await Run("read", "board.png", "--parts", "--json");
+        Assert.Equal(ExitCodes.Done, code);
+        var read = CommandRun.Only(talk);
+        Assert.Equal(["format", "image", "parts"], CommandRun.Keys(read));
+        var part = Assert.Single(read.GetProperty("parts").EnumerateArray());
+        Assert.Equal(["region", "body", "turn_deg", "lines"], CommandRun.Keys(part));
+        Assert.False(part.GetProperty("body").GetBoolean());
+        Assert.Equal("AAA", Assert.Single(part.GetProperty("lines").EnumerateArray()).GetProperty("text").GetString());
+        // Bars from (300, 300) to (504, 340).
+        Assert.Equal((402, 320), (part.GetProperty("region")[0].GetDouble(), part.GetProperty("region")[1].GetDouble()) is var (x, y) ? (Math.Round(x / 3) * 3, Math.Round(y / 4) * 4) : default);
+        Assert.Matches("^text without a body at 40[0-4], 3(19|20|21) ", (await Run("read", "board.png", "--parts")).Talk.Out[0]);
+        PaintedBars.Paint(folder["bare.png"], 700, 500, 300, 300, 0);
+        Assert.StartsWith("bare.png: No mark was found that can be read.", Assert.Single((await Run("read", "bare.png", "--parts")).Talk.Said), StringComparison.Ordinal);
+        Assert.Equal("--parts looks through whole pictures at any turn; --box and --upright read one mark.", (await Run("read", "board.png", "--parts", "--upright")).Talk.Said[0]);
+    }
+
+    [Fact]
     public async Task One_bad_picture_among_others_stands_in_its_place()
     {
         PaintedBars.Paint(folder["chip.png"], 384, 160, 90, 60, 3);
@@ -125,7 +146,7 @@ public sealed class ReadCommandTests : IDisposable
                 "There is no option “--bax”; a name that begins with a dash is given after --.",
                 "There is no option “--jsn”; a name that begins with a dash is given after --.",
                 "--box wants x,y,w,h in px, such as 120,80,300,200; “1,2” is none.",
-                "--box and --upright are for pictures; --spot and --all read a dossier's marks where its spots lie.",
+                "--box, --upright and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.",
                 "--spot and --all want one name, that of the dossier.",
                 "Either --spot or --all: which marks are to be read?",
                 "`lidoff read --help` shows how it is called.",

@@ -17,7 +17,8 @@ public static class GreyPyramidFile
     /// <param name="name">Its name as people know it.</param>
     /// <param name="header">Its header.</param>
     /// <param name="region">What is looked at, px of the upright picture.</param>
-    public static Outcome<GreyPyramid> Read(string path, string name, PictureHeader header, PictureRegion region)
+    /// <param name="longSide">Longest side that is held, px.</param>
+    public static Outcome<GreyPyramid> Read(string path, string name, PictureHeader header, PictureRegion region, int longSide = LongSide)
     {
         Guard.NotNull(header);
         var corners = region.Corners;
@@ -28,7 +29,7 @@ public static class GreyPyramidFile
             using var stored = PictureFile.Stored(path, header);
             var (x, y, width, height) = PictureTurn.Stored(header.Orientation, stored.Width, stored.Height, left, top, right - left, foot - top);
             using var cut = stored.Crop(x, y, width, height);
-            var shrink = Math.Max(1, (int)Math.Ceiling(Math.Max(width, height) / (double)LongSide));
+            var shrink = Math.Max(1, (int)Math.Ceiling(Math.Max(width, height) / (double)longSide));
             using var less = shrink == 1 ? cut.Copy() : cut.Shrink(shrink, shrink);
             using var small = PictureFile.SmallUpright(less, header);
             var grey = Luma.Of(small.WriteToMemory<byte>(), small.Bands);

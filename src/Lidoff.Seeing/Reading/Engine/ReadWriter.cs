@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Lattices;
 
 namespace Lidoff.Seeing.Reading.Engine;
@@ -42,6 +43,14 @@ public static class ReadWriter
             json.WriteEndObject();
         }
 
+        json.WriteEndArray();
+    }
+
+    /// <summary>Writes <c>"region"</c>: middle, width, height, px, and turn, radians clockwise.</summary>
+    public static void Write(Utf8JsonWriter json, PictureRegion region)
+    {
+        Guard.NotNull(json).WriteStartArray("region");
+        foreach (var number in new[] { Px(region.Middle.X), Px(region.Middle.Y), Px(region.Width), Px(region.Height), Math.Round(region.Turn, Digits) }) json.WriteNumberValue(number);
         json.WriteEndArray();
     }
 

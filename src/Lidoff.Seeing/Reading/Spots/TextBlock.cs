@@ -44,6 +44,13 @@ internal static class TextBlock
     /// </summary>
     public static (PictureRegion Around, double Height)? Under(IReadOnlyList<PictureRegion> lines, PicturePoint at)
     {
+        foreach (var (around, height, _) in All(lines)) if (around.Grown(Touching * height).Holds(at)) return (around, height);
+        return null;
+    }
+
+    /// <summary>Lines that hang together: the rectangle around them, along the longest, the height of a line, and how many they are.</summary>
+    public static IEnumerable<(PictureRegion Around, double Height, int Lines)> All(IReadOnlyList<PictureRegion> lines)
+    {
         var left = lines.ToList();
         while (left.Count > 0)
         {
@@ -57,15 +64,15 @@ internal static class TextBlock
                 left.RemoveAll(near.Contains);
             }
 
-            var height = block.Select(line => line.Height).Order().ElementAt(block.Count / 2);
-            var hull = Hull(block);
-            if (hull.Grown(Touching * height).Holds(at)) return (hull, height);
+            yield return Around(block);
         }
-
-        return null;
     }
 
-    private static PictureRegion Hull(List<PictureRegion> block)
+    /// <summary>The same of lines that are one mark, one at least.</summary>
+    public static (PictureRegion Around, double Height, int Lines) Around(IReadOnlyList<PictureRegion> lines) =>
+        (Hull(lines), lines.Select(line => line.Height).Order().ElementAt(lines.Count / 2), lines.Count);
+
+    private static PictureRegion Hull(IReadOnlyList<PictureRegion> block)
     {
         var frame = new PictureRegion(default, 1, 1, block.MaxBy(line => line.Width).Turn);
         var inside = block.SelectMany(line => line.Corners).Select(frame.Inside).ToList();

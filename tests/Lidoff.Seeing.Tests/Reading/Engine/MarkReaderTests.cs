@@ -176,7 +176,7 @@ public sealed class MarkReaderTests
         var scanned = reader.Scan(printed.Paint(960, 1000), PictureRegion.Box(0, 0, 960, 1000));
         Assert.Equal(scanned.Found, printed.Scored);
         Assert.Equal(100, scanned.Found);
-        Assert.Equal($"{scanned.Found} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone.", reader.Weigh(scanned).Says[^1]);
+        Assert.Equal($"{scanned.Found} lines were found, more than a part carries: a label, a page or a whole board. All of them were read; take one part by a box around it to read it alone, or have the parts of a board found.", reader.Weigh(scanned).Says[^1]);
     }
 
     [Fact]
