@@ -53,6 +53,12 @@ public static class CommandSentences
     /// <summary>How bands were read that begin at the other end.</summary>
     public const string FromEnd = "from the last band to the first";
 
+    /// <summary>Bands have no way up that is known.</summary>
+    public const string ReadBandsUpright = "--upright and --parts are for marks; --bands reads one part, from either end.";
+
+    /// <summary>Bands that are no code.</summary>
+    public const string NoBandValue = "These bands are no code from either end.";
+
     /// <summary>Whose mark was read.</summary>
     public static string ReadOn(string spot, string specimen, int lines) => $"{spot}{(specimen.Length > 0 ? $" of specimen {specimen}" : "")}:{(lines == 0 ? " nothing was read" : "")}";
 
@@ -76,7 +82,7 @@ public static class CommandSentences
     public static string UnknownOption(string option) => $"There is no option {Seeing.SeeingSentences.Quoted(option)}; a name that begins with a dash is given after --.";
 
     /// <summary>Options of pictures beside those of a dossier.</summary>
-    public const string ReadPicturesOnly = "--box, --upright and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.";
+    public const string ReadPicturesOnly = "--box, --upright, --bands and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.";
 
     /// <summary>A part of a picture where the whole is meant.</summary>
     public const string ReadPartsWhole = "--parts looks through whole pictures at any turn; --box and --upright read one mark.";

@@ -98,6 +98,24 @@ public static class ReadingSentences
         return string.Create(CultureInfo.InvariantCulture, $"a mark that is no text, at {x:0},{y:0}, {outline.Corners.Max(corner => corner.X) - x:0} × {outline.Corners.Max(corner => corner.Y) - y:0} px");
     }
 
+    /// <summary>Colour bands asked of a picture without colours.</summary>
+    public static Fault BandsWithoutColour(string name) => new(name, "a picture in colour", $"{name} has no colours: bands cannot be told apart in it.");
+
+    /// <summary>A body too short to show bands.</summary>
+    public static Fault BandsTooSmall(string name, double length, int least) => new(
+        name,
+        string.Create(CultureInfo.InvariantCulture, $"at least {least} px along the body"),
+        string.Create(CultureInfo.InvariantCulture, $"{name}: the body is {length:0} px long, too few to tell its bands; {least} are the least, 100 are better."));
+
+    /// <summary>No bands on what was looked at.</summary>
+    public static Fault NoBands(string name) => new(name, "an axial part with colour bands", $"No colour bands were found in {name}. Give a box around one part, with its body along the longer side or with a little of an even ground around it.");
+
+    /// <summary>More bands than any code has.</summary>
+    public static Fault ManyBands(string name, int bands, int most) => new(
+        name,
+        string.Create(CultureInfo.InvariantCulture, $"at most {most} bands"),
+        string.Create(CultureInfo.InvariantCulture, $"{bands} bands were found in {name}, more than any code has: give a box around one part alone."));
+
     /// <summary>A picture that a reading does without, and why.</summary>
     public static string LeftOut(string picture, string why) => $"{SeeingSentences.Quoted(picture)} was left out: {why}.";
 

@@ -8,7 +8,7 @@ using Lidoff.Seeing.Reading.Networks;
 
 namespace Lidoff.Commands;
 
-/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--parts] [--json]</c>: marks in pictures or crops; with <c>--spot</c> or <c>--all</c> those of a dossier, stored once.</summary>
+/// <summary><c>lidoff read IMAGE… [--box x,y,w,h] [--upright] [--bands] [--parts] [--json]</c>: marks in pictures or crops; with <c>--spot</c> or <c>--all</c> those of a dossier, stored once.</summary>
 public sealed class ReadCommand : ILidoffCommand
 {
     /// <inheritdoc/>
@@ -22,6 +22,7 @@ public sealed class ReadCommand : ILidoffCommand
     {
         var names = new Argument<string[]>("IMAGE") { Description = "Pictures, whole or cut out; with --spot or --all the short name of a dossier.", Arity = ArgumentArity.OneOrMore };
         var box = new Option<string?>("--box") { Description = "Part of the picture to read: left, top, width and height in px.", HelpName = "x,y,w,h" };
+        var bands = new Option<bool>("--bands") { Description = "Reads the colour bands of an axial part instead of a mark: the picture, or the box, shows one part." };
         var upright = new Option<bool>("--upright") { Description = "The text runs to the right: do not look for a turn." };
         var parts = new Option<bool>("--parts") { Description = "The picture shows a whole board: find the parts on it and read each." };
         var spots = new Option<string[]>("--spot") { Description = "Reads the mark of this spot of a dossier, once more where it was read; may be given several times.", HelpName = "SPOT" };
@@ -29,20 +30,23 @@ public sealed class ReadCommand : ILidoffCommand
         var marked = new Option<bool>("--marked") { Description = "With --all: also marks that a person has read." };
         var json = new Option<bool>("--json") { Description = "One JSON object a picture or mark on standard output." };
         command.Arguments.Add(names);
-        foreach (var option in new Option[] { box, upright, parts, spots, all, marked, json }) command.Options.Add(option);
+        foreach (var option in new Option[] { box, upright, bands, parts, spots, all, marked, json }) command.Options.Add(option);
         // What is wrong with a call is said all at once, with what the parser finds.
         command.Validators.Add(result =>
         {
             var stored = result.GetValue(all) || result.GetValue(spots) is { Length: > 0 };
             if (result.GetValue(box) is { } text && Box(text) is { Ok: false } fault) result.AddError(fault.Faults[0].Say);
-            if (stored && (result.GetValue(box) is not null || result.GetValue(upright) || result.GetValue(parts))) result.AddError(CommandSentences.ReadPicturesOnly);
-            if (result.GetValue(parts) && (result.GetValue(box) is not null || result.GetValue(upright))) result.AddError(CommandSentences.ReadPartsWhole);
+            if (stored && (result.GetValue(box) is not null || result.GetValue(upright) || result.GetValue(bands) || result.GetValue(parts))) result.AddError(CommandSentences.ReadPicturesOnly);
+            if (result.GetValue(parts) && !result.GetValue(bands) && (result.GetValue(box) is not null || result.GetValue(upright))) result.AddError(CommandSentences.ReadPartsWhole);
+            if (result.GetValue(bands) && (result.GetValue(upright) || result.GetValue(parts))) result.AddError(CommandSentences.ReadBandsUpright);
             if (stored && result.GetResult(names)?.Tokens.Count > 1) result.AddError(CommandSentences.ReadOneDossier);
             if (result.GetValue(all) && result.GetValue(spots) is { Length: > 0 }) result.AddError(CommandSentences.ReadSpotOrAll);
             if (result.GetValue(marked) && !result.GetValue(all)) result.AddError(CommandSentences.ReadMarkedWithAll);
         });
         command.SetAction((parsed, stop) =>
         {
+            // Bands want no network.
+            if (parsed.GetValue(bands)) return Task.FromResult(BandsRead.Run(seat, parsed.GetValue(names)!, parsed.GetValue(box) is { } around ? Box(around).Value : null, parsed.GetValue(json), stop));
             using var networks = new OnnxNetworks(OnnxNetworks.FolderOf(seat.ProgramFolder));
             var (given, talk) = (parsed.GetValue(names)!, parsed.GetValue(json));
             var wanted = parsed.GetValue(spots) is { Length: > 0 } chosen ? chosen : null;

@@ -66,6 +66,34 @@ public sealed class ReadCommandTests : IDisposable
         Assert.Equal("AA  over 99 %", Assert.Single((await Run("read", "board.png", "--box", "430,360,300,120")).Talk.Out));
     }
 
+    // Yellow violet red gold on beige: 4.7 kΩ ± 5 %, a worked example of a public chart of IEC 60062.
+    [Fact]
+    public async Task Colour_bands_are_read_where_they_are_asked_for()
+    {
+        (byte R, byte G, byte B)[] inks = [(238, 205, 48), (108, 60, 136), (188, 34, 38), (178, 140, 66)];
+        int[] starts = [42, 70, 98, 150];
+        var pixels = new byte[240 * 90 * 3];
+        for (var i = 0; i < 240 * 90; i++)
+        {
+            var (x, y) = (i % 240, i / 240);
+            var band = x is >= 30 and < 190 && y is >= 20 and < 70 ? Array.FindIndex(starts, start => x - 15 >= start && x - 15 < start + 12) : -2;
+            (pixels[3 * i], pixels[(3 * i) + 1], pixels[(3 * i) + 2]) = band switch { -2 => ((byte)240, (byte)240, (byte)240), -1 => ((byte)210, (byte)182, (byte)138), _ => inks[band] };
+        }
+
+        using (var image = NetVips.Image.NewFromMemory(pixels, 240, 90, 3, NetVips.Enums.BandFormat.Uchar)) File.WriteAllBytes(folder["part.png"], image.PngsaveBuffer());
+        var (code, talk) = await Run("read", "part.png", "--bands", "--json");
+        Assert.Equal(ExitCodes.Done, code);
+        var read = CommandRun.Only(talk);
+        Assert.Equal(["format", "image", "body", "bands", "readings", "none_p"], CommandRun.Keys(read));
+        Assert.Equal(["yellow", "violet", "red", "gold"], read.GetProperty("bands").EnumerateArray().Select(band => band.GetProperty("top")[0][0].GetString()));
+        Assert.Equal((4700, 5), (read.GetProperty("readings")[0].GetProperty("value").GetDouble(), read.GetProperty("readings")[0].GetProperty("tolerances")[0].GetProperty("above").GetDouble()));
+        Assert.StartsWith("  yellow violet red gold: 4.7 kΩ ± 5 % (4 bands, IEC 60062), ", (await Run("read", "part.png", "--bands")).Talk.Out[1], StringComparison.Ordinal);
+        // A part with no bands, and options that do not go together.
+        PaintedBars.Paint(folder["grey.png"], 384, 160, 90, 60, 3);
+        Assert.Equal("grey.png has no colours: bands cannot be told apart in it.", Assert.Single((await Run("read", "grey.png", "--bands")).Talk.Said));
+        Assert.Equal(ExitCodes.Usage, (await Run("read", "part.png", "--bands", "--upright")).Code);
+    }
+
     [Fact]
     public async Task Parts_of_a_board_come_as_the_contract_lays_it_down_and_people_get_a_line_each()
     {
@@ -146,7 +174,7 @@ public sealed class ReadCommandTests : IDisposable
                 "There is no option “--bax”; a name that begins with a dash is given after --.",
                 "There is no option “--jsn”; a name that begins with a dash is given after --.",
                 "--box wants x,y,w,h in px, such as 120,80,300,200; “1,2” is none.",
-                "--box, --upright and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.",
+                "--box, --upright, --bands and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.",
                 "--spot and --all want one name, that of the dossier.",
                 "Either --spot or --all: which marks are to be read?",
                 "`lidoff read --help` shows how it is called.",

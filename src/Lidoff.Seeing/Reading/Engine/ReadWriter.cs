@@ -88,7 +88,8 @@ public static class ReadWriter
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, PicturePoint point)
+    /// <summary>Writes a place as a list of x and y, rounded to a tenth of a px.</summary>
+    public static void Write(Utf8JsonWriter json, PicturePoint point)
     {
         json.WriteStartArray();
         json.WriteNumberValue(Px(point.X));
