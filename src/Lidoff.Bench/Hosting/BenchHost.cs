@@ -144,6 +144,7 @@ public static class BenchHost
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.PathOf));
         services.AddSingleton(provider => new ReadDesk(
             options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), provider.GetRequiredService<HeadsWatch>(), provider.GetRequiredService<PictureSeats>(), options.Networks));
+        services.AddSingleton(provider => new PartsDesk(options.Data, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<PictureSeats>(), provider.GetRequiredService<ReadDesk>()));
         services.AddSingleton<Presenter>();
         services.AddSingleton(_ => options.Seats ?? new PictureSeats());
         services.AddSingleton<PictureWorths>();

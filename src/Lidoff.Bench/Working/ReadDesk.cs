@@ -49,6 +49,24 @@ public sealed class ReadDesk : IDisposable
     /// <summary>Reads all marks that these networks have not read; what a person has read only where that is asked for.</summary>
     public Job<ReadTally> StartAll(string dossier, bool withMarked) => Start(dossier, "", withMarked);
 
+    /// <summary>True once the workbench closes: whoever runs the networks ends.</summary>
+    internal bool IsClosing => over;
+
+    /// <summary>Other work with the networks, in turn with the reading of marks.</summary>
+    internal async Task<Outcome<T>> InTurn<T>(IJobReport report, Func<IReadingNetworks, Task<Outcome<T>>> work)
+    {
+        await turn.WaitAsync(report.Stop).ConfigureAwait(false);
+        try
+        {
+            report.Say(0, 0, ReadDeskSentences.Opening);
+            return Open() is { Count: > 0 } troubles ? Outcome<T>.Failed(troubles) : await work(networks!).ConfigureAwait(false);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

@@ -272,7 +272,7 @@ class Viewer {
   near(x, y, spotsOnly = false) {
     const handles = this.overlay.spots.filter((s) => spotsOnly || !s.id.startsWith('outlined:')).map((s) => ({ id: s.id, x: s.x, y: s.y }));
     if (!spotsOnly) for (const m of this.overlay.marks) if (m.sort !== 'ghost' && m.sort !== 'found') handles.push({ id: m.id, x: m.x, y: m.y });
-    if (!spotsOnly) for (const l of this.overlay.lines) if (l.sort !== 'read' && l.sort !== 'box') handles.push({ id: `${l.id}:from`, x: l.x1, y: l.y1 }, { id: `${l.id}:to`, x: l.x2, y: l.y2 });
+    if (!spotsOnly) for (const l of this.overlay.lines) if (l.sort !== 'read' && !l.sort.endsWith('box')) handles.push({ id: `${l.id}:from`, x: l.x1, y: l.y1 }, { id: `${l.id}:to`, x: l.x2, y: l.y2 });
     let [best, found] = [NEAR / this.scale, null];
     for (const h of handles) {
       const far = Math.hypot(h.x - x, h.y - y);

@@ -34,6 +34,7 @@ public abstract class RoomContext : BunitContext
             Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, provider.GetRequiredService<PictureSeats>(), sha256 => Bench.Workspace.Files.Has(sha256) ? Bench.Workspace.Files.PathOf(sha256) : null));
         Services.AddSingleton(provider => new ReadDesk(
             Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<Acts>(), watch, provider.GetRequiredService<PictureSeats>(), () => Networks()));
+        Services.AddSingleton(provider => new PartsDesk(Bench, provider.GetRequiredService<JobDesk>(), provider.GetRequiredService<PictureSeats>(), provider.GetRequiredService<ReadDesk>()));
         Services.AddSingleton<ReportShelf>();
         Services.AddSingleton(provider => new Hand(Bench, provider.GetRequiredService<Acts>(), watch));
         SetRendererInfo(new("Server", isInteractive: true));

@@ -121,6 +121,16 @@ public static class SeeSentences
     /// <summary>Of a spot that was outlined and not pointed at.</summary>
     public const string OutlinedOnly = "Its body was outlined here; what it is was said where it was pointed at.";
 
+    /// <summary>How many parts a machine found.</summary>
+    public static string PartsFound(Working.PartsFound found) => found.Parts.Count == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
+        $"{Count.Of(found.Parts.Count, "place")} with text found, {found.Parts.Count(part => part.HasBody)} of them on a body. Take those that are parts: each becomes a spot with a box and what was read.");
+
+    /// <summary>Above what has no body.</summary>
+    public const string PartsBodiless = "Marks of small parts and bare dies, and print of the board beside them.";
+
+    /// <summary>Parts taken as spots, in the undo list.</summary>
+    public static string PartsTaken(IReadOnlyList<string> spots) => spots is [var one] ? $"{one}, found by the machine" : $"{Count.Of(spots.Count, "spot")} found by the machine";
+
     /// <summary>Under the field of a body.</summary>
     public const string BodyHint = "U1, or Enter alone for the one shown in grey; behind a comma: height 0.85 mm of what you clicked above the board.";
 

@@ -98,7 +98,8 @@ public sealed class PartReader(IReadingNetworks networks)
         var part = left[0];
         with = [part];
         var line = part.Read.Lines.MaxBy(each => each.Reading.P * each.Reading.Text.Length)!;
-        if (reader.Body(picture, line.Region.Middle) is not { } body || body.Width * body.Height >= Large * header.Width * header.Height) return part;
+        // Seen from one place of it a body may be cut through by its own text.
+        if ((reader.Body(picture, line.Region.Middle) ?? reader.Body(picture, part.Region.Middle)) is not { } body || body.Width * body.Height >= Large * header.Width * header.Height) return part;
         List<FoundPart> on = [.. left.Where(each => each == part || each.Read.Lines.Any(other => body.Holds(other.Region.Middle)))];
         var whole = new FoundPart(body, true, reader.Weigh(reader.Scan(picture, body.Grown(Around * Math.Max(body.Width, body.Height)))));
         if (whole.Worth < AboutAsWell * on.Sum(each => each.Worth)) return part;
@@ -110,9 +111,10 @@ public sealed class PartReader(IReadingNetworks networks)
     private static FoundPart? Text(ReadMark read)
     {
         List<ReadLine> sure = [.. read.Lines.Where(line => line.Reading.P >= Legible && line.Reading.Text.Any(letter => letter != '?'))];
-        if (!sure.Exists(line => line.Reading.Text.Count(letter => letter != '?') >= LeastOfAMark)) return null;
-        var (around, height, _) = TextBlock.Around([.. sure.Select(line => line.Region)]);
-        return new(around.Grown(Room * height), false, read with { Lines = [.. sure] });
+        FoundPart Part((PictureRegion Around, double Height, int Lines) block) => new(block.Around.Grown(Room * block.Height), false, read with { Lines = [.. sure.Where(line => block.Around.Holds(line.Region.Middle))] });
+        // Of several texts that lie apart in what was looked at the one that reads best; the others are found by themselves.
+        return TextBlock.All([.. sure.Select(line => line.Region)], TextBlock.Apart).Select(Part)
+            .Where(part => part.Read.Lines.Any(line => line.Reading.Text.Count(letter => letter != '?') >= LeastOfAMark)).MaxBy(part => part.Worth);
     }
 
     // Of readings that share a line the one that is worth most.

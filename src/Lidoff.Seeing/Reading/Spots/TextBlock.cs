@@ -8,7 +8,7 @@ namespace Lidoff.Seeing.Reading.Spots;
 internal static class TextBlock
 {
     // In heights of a line: lines of a mark stand closer than that, and a click on the body falls that near to them. Choices of ours.
-    private const double Apart = 2.5;
+    internal const double Apart = 2.5;
     private const double Beside = 3;
 
     // In heights of a line, of text that is meant without its body being seen: lines closer than that are one mark, and a click that near is on it.
@@ -49,7 +49,9 @@ internal static class TextBlock
     }
 
     /// <summary>Lines that hang together: the rectangle around them, along the longest, the height of a line, and how many they are.</summary>
-    public static IEnumerable<(PictureRegion Around, double Height, int Lines)> All(IReadOnlyList<PictureRegion> lines)
+    /// <param name="lines">The lines.</param>
+    /// <param name="together">How far apart they may stand, in heights of the lower.</param>
+    public static IEnumerable<(PictureRegion Around, double Height, int Lines)> All(IReadOnlyList<PictureRegion> lines, double together = Together)
     {
         var left = lines.ToList();
         while (left.Count > 0)
@@ -59,7 +61,7 @@ internal static class TextBlock
             for (var before = 0; before < block.Count;)
             {
                 before = block.Count;
-                var near = left.Where(line => block.Any(other => Gap(line, other) <= Together * Math.Min(line.Height, other.Height))).ToList();
+                var near = left.Where(line => block.Any(other => Gap(line, other) <= together * Math.Min(line.Height, other.Height))).ToList();
                 block.AddRange(near);
                 left.RemoveAll(near.Contains);
             }

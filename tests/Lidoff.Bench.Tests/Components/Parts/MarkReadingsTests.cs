@@ -101,6 +101,38 @@ public sealed class MarkReadingsTests : RoomContext
     }
 
     [Fact]
+    public async Task Parts_of_a_board_are_proposals_until_a_person_takes_them()
+    {
+        var sha256 = await RenderedBoards.Add(Bench);
+        Bench.Set("d", "", RenderedBoards.Spot("U2"));
+        var page = Render<Lidoff.Bench.Rooms.See.PicturePage>(parameters => parameters.Add(p => p.Name, "d").Add(p => p.Sha256, sha256));
+        page.WaitForElement("[data-key='alt+p']", Patience);
+        On(page, "[data-key='alt+p']", e => e.Click());
+        page.WaitForElement(".parts-found .parts", TimeSpan.FromSeconds(60));
+        // Nothing is stored of itself; what was pointed at has its name already.
+        Assert.Empty(Stored<ReadingSighting>());
+        Assert.Single(Stored<SpotSighting>());
+        var mark = RenderedBoards.Mark("U1");
+        AngleSharp.Dom.IElement Row(string text) => page.FindAll(".parts li").Single(row => row.TextContent.Contains(text, StringComparison.Ordinal));
+        Assert.Equal("U2", Row(RenderedBoards.Mark("U2")[0]).QuerySelector("button")!.TextContent);
+        Act(page, () => Row(mark[0]).QuerySelector("button")!.Click());
+        page.WaitForAssertion(() => Assert.Equal(mark, Assert.Single(Stored<ReadingSighting>()).Lines.Select(line => line.Readings[0].Text)), Patience);
+        var taken = Stored<SpotSighting>()[^1];
+        Assert.Equal(("U1", sha256), (taken.Spot, taken.Picture));
+        // The box lies around the body as it was drawn.
+        var part = RenderedBoards.Part("U1");
+        Assert.InRange(taken.Box!.Value.Middle.DistanceTo(part.Centre), 0, 8);
+        page.WaitForAssertion(() => Assert.Equal("U1", Row(mark[0]).QuerySelector("button")!.TextContent), Patience);
+        // All that are left on bodies, in one act.
+        var (left, before) = (page.FindAll(".parts-found .parts")[0].QuerySelectorAll("button.act").Length, Stored<SpotSighting>().Count);
+        On(page, ".parts-found [data-key='alt+t']", e => e.Click());
+        page.WaitForAssertion(() => Assert.Equal(before + left, Stored<SpotSighting>().Count), Patience);
+        Assert.Equal(1 + left, Stored<ReadingSighting>().Count);
+        await Hand.Undo("d");
+        Assert.Equal(before, Stored<SpotSighting>().Count);
+    }
+
+    [Fact]
     public async Task Where_nothing_can_be_read_a_sentence_says_why_and_nothing_is_stored()
     {
         await RenderedBoards.Add(Bench);
