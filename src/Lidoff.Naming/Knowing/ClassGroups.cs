@@ -63,6 +63,12 @@ public static class ClassGroups
     /// </summary>
     public static ClassGroup OfSpot(string kind) => Guard.NotNull(kind).Trim().ToLowerInvariant() is "crystal" or "resonator" ? Passive : Of(kind);
 
+    /// <summary>
+    /// True for what no list of parts names: a cell or a pack bears its maker's type and its ratings (IEC 61960-3, from memory), which say
+    /// nothing of a semiconductor.
+    /// </summary>
+    public static bool IsUnlisted(string? kind) => kind?.Trim().ToLowerInvariant() is "cell" or "battery" or "pack" or "battery pack";
+
     /// <summary>Place of a group in <see cref="All"/>.</summary>
     internal static int IndexOf(ClassGroup group)
     {

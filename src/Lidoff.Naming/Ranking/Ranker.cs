@@ -44,7 +44,9 @@ public sealed class Ranker
     public LocalBelief Rank(NameEvidence evidence, int top = 10, Func<Part, bool>? also = null)
     {
         Guard.That(top >= 1, "at least one candidate");
-        var question = new FactorQuestion(Guard.NotNull(evidence), catalogue);
+        // Nothing in the catalogue is one; a part that a person settled on is weighed all the same.
+        if (ClassGroups.IsUnlisted(Guard.NotNull(evidence).Class) && (also is null || !catalogue.Parts.Any(also))) return new LocalBelief([], 0, null, 1, NameLevel.None, [], [RankingSentences.Unlisted]);
+        var question = new FactorQuestion(evidence, catalogue);
         var readings = FactorRegistry.All.Where(f => f.Speaks(evidence)).Select(f => (f.Evidence, Reading: f.Read(question))).ToArray();
         var posterior = Posterior([.. readings.Select(r => r.Reading)], out var none);
         var order = Order(posterior, top);

@@ -115,6 +115,9 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.Locator("h1").ClickAsync();
         await window.Page.Keyboard.PressAsync("i");
         await Assertions.Expect(window.Page.Locator("section.reading")).ToContainTextAsync("U2 reads as it did");
+        // What else carries text on this board, proposed.
+        await window.Page.Keyboard.PressAsync("Alt+p");
+        await Assertions.Expect(window.Page.Locator(".parts li", new() { HasTextString = Mark("U1")[0] }).GetByRole(AriaRole.Button)).ToHaveTextAsync("U1");
         await Bears(window, "picture");
     }
 

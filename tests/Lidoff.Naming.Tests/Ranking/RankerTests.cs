@@ -187,6 +187,19 @@ public class RankerTests
         Assert.DoesNotContain("fits", because.Say, StringComparison.Ordinal);
     }
 
+    // A cell bears its designation and ratings (IEC 61960-3, from memory), which no list of semiconductors explains.
+    [Fact]
+    public void The_print_on_a_cell_is_not_compared_with_chips()
+    {
+        var ranker = new Ranker(new NamingCatalogue([Sized("ZXQ7A90", 3, 3), .. SmallCatalogue.Parts]));
+        var cell = ranker.Rank(Marked("ZXQ7A90") with { Class = "cell" });
+        Assert.Equal((0, 1.0, NameLevel.None), (cell.Candidates.Count, cell.NoneP, cell.Level));
+        Assert.Equal(["A cell is in no list of parts: what is printed on it is kept as it is, and not compared with chips."], cell.Remarks);
+        // Of any other kind it is, and so is what a person settled on.
+        Assert.Equal("ZXQ7A90", ranker.Rank(Marked("ZXQ7A90")).Candidates[0].Part.Name);
+        Assert.Contains(ranker.Rank(Marked("ZXQ7A90") with { Class = "cell" }, also: part => part.Name == "ZXQ7A90").Candidates, each => each.Part.Name == "ZXQ7A90");
+    }
+
     // A crystal bears its frequency in MHz (common practice, no source); of this one a clock is named alike.
     [Fact]
     public void The_frequency_on_a_crystal_names_no_clock()
