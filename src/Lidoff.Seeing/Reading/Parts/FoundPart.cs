@@ -9,6 +9,6 @@ namespace Lidoff.Seeing.Reading.Parts;
 /// <param name="Read">What was read.</param>
 public sealed record FoundPart(PictureRegion Region, bool HasBody, ReadMark Read)
 {
-    /// <summary>How many characters are likely right, added up: what is best to look at first.</summary>
-    public double Worth => Read.Lines.Sum(line => line.Reading.P * line.Reading.Text.Count(letter => letter != '?'));
+    /// <summary>How many characters are likely right, added up.</summary>
+    public double Worth => Read.Lines.Sum(line => line.Reading.Places.Where(place => !place.Extra && place.Character.Length > 0 && place.Character != "?").Sum(place => place.Top[0].P));
 }

@@ -20,9 +20,14 @@ public sealed class PartReader(IReadingNetworks networks)
     private const double Room = 1.2;
     private const double LeastAlong = 10;
 
-    // A line less likely right than this, or of fewer signs, is no proof that text stands there. Choices of ours.
-    private const double Legible = 0.1;
+    // Signs that are likelier than not, and how likely all of a line is right: a mark has three of them in a line at least. A worn line, of which
+    // no whole reading is likely, has one more, and few that are open. Choices of ours, as where text under a click is read.
     private const int LeastOfAMark = 3;
+    private const double Legible = 0.1;
+    private const double MostOpen = 0.4;
+
+    // In heights of a line: lines of one mark stand closer than that. Looser than under a click, where the rest would be a neighbour's. A choice of ours.
+    private const double Together = 1.8;
 
     // What takes up that much of a picture is its board; around a body's edge, where print may begin, a little is read as well; what reads on
     // the body is not much less than what read on its text alone. Choices of ours.
@@ -110,12 +115,14 @@ public sealed class PartReader(IReadingNetworks networks)
     // Without its body only what can be read tells a mark from vias and solder beside it.
     private static FoundPart? Text(ReadMark read)
     {
-        List<ReadLine> sure = [.. read.Lines.Where(line => line.Reading.P >= Legible && line.Reading.Text.Any(letter => letter != '?'))];
+        List<ReadLine> sure = [.. read.Lines.Where(line => Known(line) > 0 && (line.Reading.P >= Legible || (Known(line) > LeastOfAMark && Known(line) >= (1 - MostOpen) * line.Reading.Text.Length)))];
         FoundPart Part((PictureRegion Around, double Height, int Lines) block) => new(block.Around.Grown(Room * block.Height), false, read with { Lines = [.. sure.Where(line => block.Around.Holds(line.Region.Middle))] });
         // Of several texts that lie apart in what was looked at the one that reads best; the others are found by themselves.
-        return TextBlock.All([.. sure.Select(line => line.Region)], TextBlock.Apart).Select(Part)
-            .Where(part => part.Read.Lines.Any(line => line.Reading.Text.Count(letter => letter != '?') >= LeastOfAMark)).MaxBy(part => part.Worth);
+        return TextBlock.All([.. sure.Select(line => line.Region)], Together).Select(Part)
+            .Where(part => part.Read.Lines.Any(line => Known(line) >= LeastOfAMark)).MaxBy(part => part.Worth);
     }
+
+    private static int Known(ReadLine line) => line.Reading.Text.Count(letter => letter != '?');
 
     // Of readings that share a line the one that is worth most.
     private static List<FoundPart> Apart(List<FoundPart> texts)

@@ -8,7 +8,7 @@ namespace Lidoff.Seeing.Reading.Spots;
 internal static class TextBlock
 {
     // In heights of a line: lines of a mark stand closer than that, and a click on the body falls that near to them. Choices of ours.
-    internal const double Apart = 2.5;
+    private const double Apart = 2.5;
     private const double Beside = 3;
 
     // In heights of a line, of text that is meant without its body being seen: lines closer than that are one mark, and a click that near is on it.
