@@ -29,6 +29,9 @@ public sealed class PartReader(IReadingNetworks networks)
     // In heights of a line: lines of one mark stand closer than that. Looser than under a click, where the rest would be a neighbour's. A choice of ours.
     private const double Together = 1.8;
 
+    // Lines of one mark run the same way but for a bent one. A choice of ours.
+    private const double Askew = Math.PI / 6;
+
     // What takes up that much of a picture is its board; around a body's edge, where print may begin, a little is read as well; what reads on
     // the body is not much less than what read on its text alone. Choices of ours.
     private const double Large = 0.3;
@@ -116,7 +119,14 @@ public sealed class PartReader(IReadingNetworks networks)
     private static FoundPart? Text(ReadMark read)
     {
         List<ReadLine> sure = [.. read.Lines.Where(line => Known(line) > 0 && (line.Reading.P >= Legible || (Known(line) > LeastOfAMark && Known(line) >= (1 - MostOpen) * line.Reading.Text.Length)))];
-        FoundPart Part((PictureRegion Around, double Height, int Lines) block) => new(block.Around.Grown(Room * block.Height), false, read with { Lines = [.. sure.Where(line => block.Around.Holds(line.Region.Middle))] });
+        FoundPart Part((PictureRegion Around, double Height, int Lines) block)
+        {
+            // What stands there at another turn is the mark of a part beside it.
+            List<ReadLine> lines = [.. sure.Where(line => block.Around.Holds(line.Region.Middle) && Angles.Between(line.Region.Turn, block.Around.Turn) <= Askew)];
+            var (around, height, _) = TextBlock.Around([.. lines.Select(line => line.Region)]);
+            return new(around.Grown(Room * height), false, read with { Lines = [.. lines] });
+        }
+
         // Of several texts that lie apart in what was looked at the one that reads best; the others are found by themselves.
         return TextBlock.All([.. sure.Select(line => line.Region)], Together).Select(Part)
             .Where(part => part.Read.Lines.Any(line => Known(line) >= LeastOfAMark)).MaxBy(part => part.Worth);
