@@ -2,6 +2,7 @@ using System.Text.Json;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Numbers.Typed.Codes.Bands;
 using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Lattices;
 
@@ -50,6 +51,8 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         new("dot_p", "number", false, "how surely it is one, 0 to 1"),
         new("emblems", "points", false, "marks in the first picture that are no text: four corners each, px, clockwise"),
         new("emblems_p", "numbers", false, "how surely each of them is one, 0 to 1"),
+        new("bands", "list", false, "colour bands from one end of the body to the other, each a list of [colour, probability], likeliest first"),
+        new("bands_begin", "number", false, "how many times likelier than at the last band the code begins at the first, by where they stand (default 1)"),
         new("networks", "texts", true, "content hashes of the networks that found and read"),
         new("settings", "text", true, "what they ran by"),
         new("program", "text", true, "version of the program that read"),
@@ -87,6 +90,12 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
             List(json, "emblems_p", reading.Emblems, emblem => json.WriteNumberValue(emblem.P));
         }
 
+        if (reading.Bands.Count > 0)
+        {
+            List(json, "bands", reading.Bands, band => List(json, null, band.Top, each => Pair(json, TypedBands.Name(each.Colour), each.P)));
+            json.WriteNumber("bands_begin", reading.BandsBegin);
+        }
+
         Texts(json, "networks", reading.Networks);
         json.WriteString("settings", reading.Settings);
         json.WriteString("program", reading.Program);
@@ -117,6 +126,8 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         var emblems = reader.Points("emblems", 0, Corners * EmblemFinder.Most);
         var emblemsP = reader.Numbers("emblems_p", 0, EmblemFinder.Most);
         if (emblems.Count != Corners * emblemsP.Count || emblemsP.Any(p => !NumberRange.Share.Holds(p))) reader.Fail("emblems", "four corners for each, and a share in \"emblems_p\"");
+        var bands = Bands(reader);
+        var begin = reader.OptionalNumber("bands_begin", NumberRange.Positive) ?? 1;
         var networks = reader.Texts("networks", 1, 4, LongestName);
         var (settings, program) = (reader.Text("settings", LongestName), reader.Text("program", LongestName));
         var says = reader.Texts("says", 0, 100);
@@ -135,6 +146,8 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
         {
             Besides = besides,
             DotP = dotP,
+            Bands = [.. bands],
+            BandsBegin = begin,
             Emblems = [.. emblemsP.Select((p, i) => new ReadingEmblem([.. emblems.Skip(Corners * i).Take(Corners).Select(each => new PicturePoint(each.X, each.Y))], p))],
         });
     }
@@ -187,6 +200,29 @@ public sealed class ReadingKind : EvidenceKind<ReadingSighting>
 
         if (numbers[0] < 0 || numbers[0] >= pictures || numbers[0] != Math.Floor(numbers[0])) return null;
         return new((int)numbers[0], [.. Enumerable.Range(0, Corners).Select(i => new PicturePoint(numbers[1 + (2 * i)], numbers[2 + (2 * i)]))]);
+    }
+
+    private static List<ReadingBand> Bands(PayloadReader reader)
+    {
+        if (!reader.Has("bands")) return [];
+        var bands = reader.Raw("bands") is { ValueKind: JsonValueKind.Array } given && given.GetArrayLength() is > 0 and <= BandOdds.Most ? given.EnumerateArray().Select(Band).ToList() : [null];
+        if (!bands.Contains(null)) return bands.ConvertAll(band => band!);
+        reader.Fail("bands", "one to six bands, each a list of [colour, probability], together one at most");
+        return [];
+    }
+
+    private static ReadingBand? Band(JsonElement given)
+    {
+        if (given.ValueKind != JsonValueKind.Array || given.GetArrayLength() is 0 or > 20) return null;
+        var top = new List<(BandColour Colour, double P)>();
+        foreach (var pair in given.EnumerateArray())
+        {
+            if (Reading(pair) is not { } read || TypedBands.ColourOf(read.Text) is not { } colour || top.Exists(each => each.Colour == colour)) return null;
+            top.Add((colour, read.P));
+        }
+
+        // Rounded ones may add up to a little more.
+        return top.Sum(each => each.P) is > 0 and <= 1.01 ? new([.. top]) : null;
     }
 
     private static LineText? Reading(JsonElement pair) =>

@@ -1,6 +1,8 @@
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
+using Lidoff.Numbers.Typed.Codes;
+using Lidoff.Numbers.Typed.Codes.Bands;
 using Lidoff.Seeing.Reading.Engine;
 using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Lattices;
@@ -44,6 +46,19 @@ public sealed record ReadingSighting(
 
     /// <summary>Marks in the first picture that are no text.</summary>
     public ValueList<ReadingEmblem> Emblems { get; init; } = [];
+
+    /// <summary>Colour bands, from one end of the body to the other, where there is no text but them.</summary>
+    public ValueList<ReadingBand> Bands { get; init; } = [];
+
+    /// <summary>How many times likelier than at the last band the code begins at the first, by where they stand.</summary>
+    public double BandsBegin { get; init; } = 1;
+
+    /// <summary>What the bands may say; null where there are none.</summary>
+    /// <param name="sort">What carries them; null where that is not known.</param>
+    public BandOdds? BandOdds(PassiveSort? sort) => Bands.Count == 0 ? null : Numbers.Typed.Codes.Bands.BandOdds.Of([.. Bands.Select(band => band.Shares)], BandsBegin, sort);
+
+    /// <summary>The bands by their likeliest colours, as one would type them; empty where there are none.</summary>
+    public string BandsWritten => string.Join(' ', Bands.Select(band => TypedBands.Name(band.Top[0].Colour)));
 
     /// <summary>Where the dot lies on the upright body, and what that says of the turn; null where none was seen.</summary>
     public PinOne? PinOne => Dot is { } dot ? PinOne.Of(dot, DotP ?? 1, Region, TurnDeg) : null;

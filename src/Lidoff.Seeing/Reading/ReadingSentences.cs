@@ -98,6 +98,9 @@ public static class ReadingSentences
         return string.Create(CultureInfo.InvariantCulture, $"a mark that is no text, at {x:0},{y:0}, {outline.Corners.Max(corner => corner.X) - x:0} × {outline.Corners.Max(corner => corner.Y) - y:0} px");
     }
 
+    /// <summary>Bands in the place of text.</summary>
+    public static string BandsSeen(string bands) => $"No text was read; colour bands were seen: {bands}.";
+
     /// <summary>Colour bands asked of a picture without colours.</summary>
     public static Fault BandsWithoutColour(string name) => new(name, "a picture in colour", $"{name} has no colours: bands cannot be told apart in it.");
 

@@ -33,6 +33,7 @@ public static class EntryWords
         LandmarkSighting landmark => $"landmark {landmark.Landmark}{(landmark.FoundBy.Length > 0 ? ", found by a machine and taken over," : "")}{(landmark.At is { } at ? $" in {Named(landmark.Picture, model)} at {Point(at)} px" : "")}{(landmark is { XMm: { } x, YMm: { } y } ? Text($", known to lie at ({x:0.######}, {y:0.######}){Doubt(landmark.UMm)} mm") : "")}.",
         MarkSighting mark => $"mark on {mark.Spot}: {mark.Written}.",
         ReadingSighting { Mark: { } read } reading => $"a machine read the mark on {reading.Spot} in {string.Join(" and ", reading.Pictures.Select(picture => Named(picture, model)))}: {read.Written} (all of it right with {ValueText.Percent(reading.P)}).",
+        ReadingSighting { Bands.Count: > 0 } bands => $"a machine saw colour bands on {bands.Spot} in {Named(bands.Pictures[0], model)}: {bands.BandsWritten}.",
         ReadingSighting reading => $"a machine read nothing on {reading.Spot} in {string.Join(" and ", reading.Pictures.Select(picture => Named(picture, model)))}.",
         BodySighting body => Text($"body of {body.Spot}: {body.FirstMm:0.######} × {body.SecondMm:0.######} mm{(body.UMm > 0 ? ", each" + Doubt(body.UMm) : "")}."),
         PitchSighting pitch => Text($"pitch of {pitch.Spot}: {pitch.Mm:0.######}{Doubt(pitch.UMm)} mm."),

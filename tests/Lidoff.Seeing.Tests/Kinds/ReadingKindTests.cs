@@ -64,6 +64,22 @@ public sealed class ReadingKindTests
         Assert.Equal(["\"emblems\" should be four corners for each, and a share in \"emblems_p\"."], KindLines.Say(new ReadingKind(), Line.Replace("[0.8]", "[1.8]", StringComparison.Ordinal)));
     }
 
+    // Brown black red gold is 1 kΩ ± 5 %: a worked example of a public chart of IEC 60062.
+    [Fact]
+    public void Colour_bands_read_back_and_say_their_value()
+    {
+        const string Line = """{"spot":"R3","pictures":["cc"],"lines":[],"readings":[],"bands":[[["brown",0.9],["red",0.1]],[["black",1]],[["red",1]],[["gold",0.8],["yellow",0.2]]],"bands_begin":2.5,""" + Rest + "}";
+        var read = KindLines.Read(new ReadingKind(), Line);
+        Assert.Equal(("brown black red gold", 2.5, (MarkSighting?)null), (read.BandsWritten, read.BandsBegin, read.Mark));
+        Assert.Equal((1e3, 0.9), (read.BandOdds(null)!.Readings[0].Reading.Si, read.Bands[0].Shares[Numbers.Typed.Codes.Bands.BandColour.Brown]));
+        Assert.Equal(read, KindLines.Read(new ReadingKind(), Line));
+        foreach (var wrong in new[] { "7", "[]", "[[]]", "[[[\"brown\",2]]]", "[[[\"purpel\",1]]]", "[[[\"red\",0.5],[\"red\",0.5]]]", "[[[\"red\",0.8],[\"gold\",0.8]]]" })
+        {
+            var line = """{"spot":"R3","pictures":["cc"],"lines":[],"readings":[],"bands":WRONG,""" + Rest + "}";
+            Assert.Equal(["\"bands\" should be one to six bands, each a list of [colour, probability], together one at most."], KindLines.Say(new ReadingKind(), line.Replace("WRONG", wrong, StringComparison.Ordinal)));
+        }
+    }
+
     [Fact]
     public void Nothing_read_is_a_reading_too() =>
         Assert.Null(KindLines.Read(new ReadingKind(), """{"spot":"U3","pictures":["cc"],"lines":[],"readings":[],""" + Rest + "}").Mark);

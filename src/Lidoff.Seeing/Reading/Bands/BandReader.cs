@@ -43,8 +43,9 @@ public static class BandReader
         if (profile.Bands.Count == 0) return ReadingSentences.NoBands(name);
         if (profile.Bands.Count > BandOdds.Most) return ReadingSentences.ManyBands(name, profile.Bands.Count, BandOdds.Most);
         var lights = BandLights.Of(profile);
-        var odds = BandOdds.Of(lights, FirstToLast(profile.Bands), sort);
-        return new SeenBands(body, [.. profile.Bands.Select((band, i) => (Outline(body, band.From, band.To), BandLights.Together(lights, i)))], odds);
+        var firstToLast = FirstToLast(profile.Bands);
+        var odds = BandOdds.Of(lights, firstToLast, sort);
+        return new SeenBands(body, [.. profile.Bands.Select((band, i) => (Outline(body, band.From, band.To), BandLights.Together(lights, i)))], firstToLast, odds);
     }
 
     // By how much wider the gap at one end is than that at the other.

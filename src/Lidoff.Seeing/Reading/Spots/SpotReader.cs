@@ -41,6 +41,9 @@ public sealed class SpotReader(IReadingNetworks networks)
     // A line less likely right than this is no proof that text stands there. A choice of ours.
     private const double Legible = 0.1;
 
+    // What is read that doubtfully may be no text at all but colour bands. A choice of ours.
+    private const double Doubtful = 0.3;
+
     // A board's overview and the close-up at hand.
     private const int MostKept = 2;
 
@@ -108,7 +111,8 @@ public sealed class SpotReader(IReadingNetworks networks)
         says.AddRange(used.Select(scan => scan.Says).Where(each => each.Length > 0));
         says.AddRange(scans.Except(legible).Select(scan => ReadingSentences.LeftOut(scan.Picture.Name, ReadingSentences.NothingRead)));
         var sighting = ReadingSighting.Of(spot, used.ConvertAll(scan => scan.Picture.Sha256), used[0].Region, read, networks, program);
-        return sighting with { Says = [.. sighting.Says, .. says] };
+        sighting = sighting with { Says = [.. sighting.Says, .. says] };
+        return sighting.P < Doubtful ? SpotBands.Instead(sighting, scans) : sighting;
     }
 
     // The one that reads best says how the mark lies; of those that read about as well, the one that shows it largest.

@@ -100,6 +100,21 @@ public sealed class MarkReadingsTests : RoomContext
         Assert.Equal(2, page.FindAll(".pointed svg.upright").Count);
     }
 
+    // Yellow violet red gold is 4.7 kΩ ± 5 %: a worked example of a public chart of IEC 60062.
+    [Fact]
+    public void Colour_bands_are_shown_with_their_values_and_taken_over_as_a_mark()
+    {
+        const string Banded = """{"kind":"reading","spot":"R3","pictures":["cc"],"region":[50,40,100,30,0],"turn_deg":0,"lines":[],"readings":[],"bands":[[["yellow",0.95],["gold",0.05]],[["violet",1]],[["red",1]],[["gold",1]]],"bands_begin":2,"networks":["aa"],"settings":"s","program":"p","says":["No text was read; colour bands were seen: yellow violet red gold."]}""";
+        Bench.Set("d", "", """{"kind":"spot","spot":"R3","class":"resistor"}""", Banded);
+        IEnumerable<string> Values() => Bench.View("d", dossier => SpotView.Of(dossier, "R3"))!.Measured.Where(row => row.What.Contains("value code", StringComparison.Ordinal)).Select(row => $"{row.What}: {row.Value}");
+        Assert.Equal("“yellow violet red gold” as a value code: 4.7 kΩ ± 5 % (4 bands, IEC 60062)", Values().First());
+        var page = Page("R3");
+        page.WaitForAssertion(() => Assert.Contains("4.7 kΩ ± 5 % (4 bands, IEC 60062)", page.Find(".reading .values li").TextContent, StringComparison.Ordinal), Patience);
+        On(page, "[data-key=t]", e => e.Click());
+        page.WaitForAssertion(() => Assert.Equal("yellow violet red gold", Assert.Single(Stored<MarkSighting>()).Text), Patience);
+        Assert.Equal("“yellow violet red gold” as a value code: 4.7 kΩ ± 5 % (4 bands, IEC 60062)", Values().First());
+    }
+
     [Fact]
     public async Task Parts_of_a_board_are_proposals_until_a_person_takes_them()
     {

@@ -48,6 +48,20 @@ public sealed class SpotReaderTests : IDisposable
     }
 
     [Fact]
+    public void Colour_bands_are_taken_where_there_is_no_text()
+    {
+        var part = new Bands.RenderedAxial(3, hard: false);
+        using (var file = File.Create(folder["r3.png"])) PngFile.Write(file, Bands.RenderedAxial.Width, Bands.RenderedAxial.Height, part.Pixels, 1, "");
+        var header = PictureFile.Read(folder["r3.png"], "r3.png").Value;
+        var picture = new SpotPicture("cc", "r3.png", folder["r3.png"], header, null, new(10, 10, 240, 180), null, []);
+        var reading = Read("R3", [picture]);
+        Assert.Empty(reading.Lines);
+        Assert.Equal(part.Ohms, reading.BandOdds(null)!.Readings[0].Reading.Si, 1e-6 * part.Ohms);
+        Assert.InRange(reading.Region.Middle.DistanceTo(part.Body.Middle), 0, 5);
+        Assert.Equal([$"No text was read; colour bands were seen: {reading.BandsWritten}."], reading.Says);
+    }
+
+    [Fact]
     public void Where_no_body_is_found_nothing_is_read_and_a_board_is_no_body()
     {
         var top = Shot("brindle-main-top.png");

@@ -23,8 +23,17 @@ public sealed record ReadingRow(
     /// <summary>Marks that are no text, cut out upright; none where the picture is gone.</summary>
     public ValueList<string> Emblems { get; init; } = [];
 
+    /// <summary>Colour bands as one would type them; empty where there are none.</summary>
+    public string Bands { get; init; } = "";
+
+    /// <summary>What the bands may say, the likeliest first, with its odds.</summary>
+    public ValueList<(string Says, double P)> BandValues { get; init; } = [];
+
     /// <summary>What the pin-1 dot says of the turn; empty where none was seen.</summary>
     public string Dot { get; init; } = "";
+
+    // Of bands as of lines: so many readings are shown.
+    private const int MostValues = 5;
 
     /// <summary>The newest reading of each specimen at a spot, in their order.</summary>
     public static ValueList<ReadingRow> Of(OpenDossier dossier, string spot)
@@ -42,6 +51,8 @@ public sealed record ReadingRow(
         {
             Emblems = each.Value.Pictures.Count > 0 && names.ContainsKey(each.Value.Pictures[0]) ? [.. each.Value.Emblems.Select(emblem => CropRoutes.Address(each.Value.Pictures[0], emblem.Piece(each.Value.TurnDeg)))] : [],
             Dot = each.Value.PinOne?.Says ?? "",
+            Bands = each.Value.BandsWritten,
+            BandValues = [.. each.Value.BandOdds(null)?.Readings.Take(MostValues).Select(value => (value.Reading.ToString(), value.P)) ?? []],
         })];
     }
 }

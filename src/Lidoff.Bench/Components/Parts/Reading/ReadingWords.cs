@@ -19,6 +19,8 @@ internal static class ReadingWords
 
     public const string Take = "Take over what is chosen, as your own reading";
 
+    public const string TakeBands = "Take over the likeliest colours, as your own reading";
+
     public const string Correct = "Put it into the line of the mark, to be corrected place by place";
 
     public const string Outline = "Outline its body by three corners in the picture that shows it";

@@ -170,7 +170,8 @@ public sealed record SpotView(
         var typed = view.Live<MarkSighting>().Where(each => each.Value.Spot == spot).Select(each => each.Value.Text).Distinct(StringComparer.Ordinal).ToList();
         // What a machine read counts where no person did, with what else it may be.
         var read = typed.Count > 0 ? [] : view.Live<ReadingSighting>().Where(each => each.Value.Spot == spot && each.Value.Lines.Count == 1).Select(each => each.Value.Lines[0].Readings).LastOrDefault() ?? [];
-        return typed.SelectMany(text => Typed(text, sort)).Concat(Weighed(CodeOdds.OfRead(read.Select(each => (each.Text, each.P)), sort), null)).Where(each => each.P >= WorthARow);
+        var bands = typed.Count > 0 ? null : view.Live<ReadingSighting>().Where(each => each.Value.Spot == spot && each.Value.Bands.Count > 0).Select(each => each.Value).LastOrDefault();
+        return typed.SelectMany(text => Typed(text, sort)).Concat(bands?.BandOdds(sort)?.Readings.Select(each => (string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading, each.P)) ?? []).Concat(Weighed(CodeOdds.OfRead(read.Select(each => (each.Text, each.P)), sort), null)).Where(each => each.P >= WorthARow);
     }
 
     private static IEnumerable<(string Code, CodeReading Reading, double P)> Typed(string text, PassiveSort? sort) =>

@@ -25,6 +25,9 @@ public static class TypedBands
     /// <summary>The name of a colour as it is written.</summary>
     public static string Name(BandColour colour) => colour.ToString().ToLowerInvariant();
 
+    /// <summary>The colour of a name or of two letters; null where it is none.</summary>
+    public static BandColour? ColourOf(string name) => Names.TryGetValue(name, out var colour) ? colour : null;
+
     /// <summary>True where a text is meant as bands: its first word names a colour.</summary>
     public static bool Looks(string? text) => text is { Length: <= LongestText } && Words(text) is { Count: > 0 } words && words[0].Split('|').All(Names.ContainsKey);
 
