@@ -69,11 +69,12 @@ public sealed class MarkReader(IReadingNetworks networks)
 
         var dot = wide.IsEven ? null : Dot(sheet, maps) ?? Dot(wide, wideMaps);
         var texts = lines.Where(line => !IsEmpty(line)).Select(line => wide.OnSheet(line.Outline)).ToList();
+        var around = BodyFinder.Find(wideMaps, new(wide.ValidWidth / 2.0, wide.ValidHeight / 2.0), out var cut) is { } whole && !cut ? wide.ToPicture(whole) : region;
         return new(lines, upright ? region.Turn : Angles.Whole(turn + sheet.Region.Turn), otherwise, dot?.At, layout.Lines.Count, sheet.Region)
         {
             DotP = dot?.P ?? 0,
-            Body = BodyFinder.Find(wideMaps, new(wide.ValidWidth / 2.0, wide.ValidHeight / 2.0), out var cut) is { } body && !cut ? wide.ToPicture(body) : region,
-            Emblems = wide.IsEven ? [] : [.. EmblemFinder.Find(wideMaps, texts).Select(emblem => emblem with { Outline = wide.ToPicture(emblem.Outline) })],
+            Body = around,
+            Emblems = wide.IsEven ? [] : [.. EmblemFinder.Find(wide, wideMaps, wide.OnSheet(around), texts).Select(emblem => emblem with { Outline = wide.ToPicture(emblem.Outline) })],
         };
     }
 

@@ -16,8 +16,43 @@ public static class EmblemFinder
     // Fewer cells along its longer side are a speck, a blot or a part of a line.
     private const double LeastSide = 3;
 
+    // How often what stands out of the body beside the text is a mark, where the map does not know it. Measured on drawn tops: docs/design.md.
+    private const double Unknown = 0.7;
+
+    // A mark of which the map knows only a part is completed by what stands out there, up to so many times as large.
+    private const double MostLarger = 12;
+
     // So much of it within lines or the dot: it is that.
     private const double Taken = 0.4;
+
+    /// <summary>What the map knows, completed and joined by what else stands out of the body, px of the sheet.</summary>
+    /// <param name="sheet">What is looked at.</param>
+    /// <param name="maps">The finder's maps.</param>
+    /// <param name="body">The body, px of the sheet.</param>
+    /// <param name="lines">Lines of text, px of the sheet.</param>
+    public static IReadOnlyList<FoundEmblem> Find(FinderSheet sheet, FinderMaps maps, PictureRegion body, IReadOnlyList<PictureRegion> lines)
+    {
+        var found = Find(maps, lines).ToList();
+        foreach (var left in LeftoverFinder.Find(sheet, maps, body, lines, BodyFinder.Dot(maps)?.At))
+        {
+            var (x0, y0, x1, y1) = Extent(left);
+            var at = found.FindIndex(emblem => Extent(emblem.Outline) is var (p0, q0, p1, q1) && Math.Min(x1, p1) > Math.Max(x0, p0) && Math.Min(y1, q1) > Math.Max(y0, q0));
+            if (at < 0)
+            {
+                if (found.Count < Most) found.Add(new(left, Unknown));
+                continue;
+            }
+
+            var (l0, t0, l1, t1) = Extent(found[at].Outline);
+            var both = PictureRegion.Box(Math.Min(x0, l0), Math.Min(y0, t0), Math.Max(x1, l1) - Math.Min(x0, l0), Math.Max(y1, t1) - Math.Min(y0, t0));
+            if (both.Width * both.Height < MostLarger * (l1 - l0) * (t1 - t0)) found[at] = found[at] with { Outline = both };
+        }
+
+        return found;
+    }
+
+    private static (double Left, double Top, double Right, double Foot) Extent(PictureRegion region) =>
+        (region.Corners.Min(c => c.X), region.Corners.Min(c => c.Y), region.Corners.Max(c => c.X), region.Corners.Max(c => c.Y));
 
     /// <summary>What was found, the largest first, px of the sheet.</summary>
     /// <param name="maps">The finder's maps.</param>
