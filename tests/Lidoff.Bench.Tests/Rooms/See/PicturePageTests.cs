@@ -65,7 +65,8 @@ public sealed class PicturePageTests : RoomContext
         Assert.Equal("U1", page.WaitForElement("#box", Patience).GetAttribute("placeholder"));
         On(page, "form:has(#box)", e => e.Submit());
         page.WaitForAssertion(() => Assert.Equal(new SpotSighting("U1", "radio", "its crystal", "chip", sha256, null, new(30, 44, 30, 18)), Assert.Single(Stored<SpotSighting>())), Patience);
-        Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference);
+        // What was stored is selected after that.
+        page.WaitForAssertion(() => Assert.Equal("part:U1", Services.GetRequiredService<Selection>().Reference), Patience);
         var sides = StageOverlay.Of(Bench.View("d", dossier => PictureView.Of(dossier, sha256))!, "").Lines.Where(line => line.Sort == "box").ToList();
         Assert.Equal([(30.0, 44.0), (60.0, 44.0), (60.0, 62.0), (30.0, 62.0)], sides.Select(side => (side.X1, side.Y1)));
         // A box of no height is none; words alone make a new spot.
