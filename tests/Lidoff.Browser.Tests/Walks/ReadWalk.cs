@@ -91,8 +91,8 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.Keyboard.PressAsync("i");
         await Assertions.Expect(panel).ToContainTextAsync("1 mark read; 2 passed over that these networks have read before; 1 passed over that could not be read before, where nothing has changed since");
 
+        // Why it could not be read is remembered on its page.
         await window.Go("/dossiers/band/name/R1");
-        await window.Page.Keyboard.PressAsync("i");
         await Assertions.Expect(window.Page.Locator("section.reading .doubt")).ToContainTextAsync("No body was found in “" + Picture + "” where R1 was pointed at, nor text under that place.");
         // The way to what helps: a box around it, by two corners.
         await window.Page.Keyboard.PressAsync("Alt+b");
