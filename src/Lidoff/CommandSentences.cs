@@ -59,8 +59,8 @@ public static class CommandSentences
     /// <summary>Bands that are no code.</summary>
     public const string NoBandValue = "These bands are no code from either end.";
 
-    /// <summary>Whose mark was read.</summary>
-    public static string ReadOn(string spot, string specimen, int lines) => $"{spot}{(specimen.Length > 0 ? $" of specimen {specimen}" : "")}:{(lines == 0 ? " nothing was read" : "")}";
+    /// <summary>Whose mark was read; lines and bands together.</summary>
+    public static string ReadOn(string spot, string specimen, int read) => $"{spot}{(specimen.Length > 0 ? $" of specimen {specimen}" : "")}:{(read == 0 ? " nothing was read" : "")}";
 
     /// <summary>A mark that reads as it did.</summary>
     public static string ReadBefore(string spot) => $"{spot} was read before, by the same networks in the same pictures: it is the same reading, and nothing was stored anew.";

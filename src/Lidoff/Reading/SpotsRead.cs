@@ -96,7 +96,7 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
             return;
         }
 
-        seat.Talk.Line(CommandSentences.ReadOn(mark.Spot, mark.Specimen, reading.Lines.Count));
+        seat.Talk.Line(CommandSentences.ReadOn(mark.Spot, mark.Specimen, reading.Lines.Count + reading.Bands.Count));
         foreach (var line in reading.Lines) seat.Talk.Line("  " + CommandSentences.Read(line.Line.Text, line.Readings));
         foreach (var each in reading.BandOdds(null)?.Readings.Take(MostValues) ?? []) seat.Talk.Line("  " + CommandSentences.Value(string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading.ToString(), "", each.P));
         if (reading.PinOne is { } dot) seat.Talk.Line("  " + dot.Says);
