@@ -65,6 +65,10 @@ class Plan:
         self.bold = torch.where(stroke, u(1.0, 4.6), u(-0.45, 0.5) * stem + u(-0.2, 1.2) * chance(0.5))
         self.hollow = chance(0.02) & ~stroke
         self.lift = torch.randn(count, self.codes.shape[1], device=device) * u(0, 0.02)[:, None]
+        # No two makers cut the same letters: each line's are bent a little out of their face, cross bars higher or lower, bellies
+        # squarer or rounder, waists to one side.
+        own = torch.where(chance(0.7), torch.ones(count, device=device), torch.zeros(count, device=device))
+        self.waist, self.bars, self.belly, self.lean = (torch.randn(count, device=device) * by * own for by in (0.05, 0.022, 0.022, 0.02))
         # Pen: solid, raster lines across or along, fine dots, or the coarse dots of a 5 by 7 matrix.
         pen = u(0, 1)
         self.matrix = pen < 0.06
@@ -162,8 +166,18 @@ def distance(fields, plan, u, v):
         y = v + plan.lift.gather(1, k).view(n, h, w)
         x = torch.where(e(plan.matrix), ((x / q).floor() + 0.5) * q, x)
         y = torch.where(e(plan.matrix), ((y / q).floor() + 0.5) * q, y)
+        x, y = bent(plan, x, y)
         best = torch.maximum(best, sampled(fields, e(plan.face), symbol, ORIGIN + x * CAP, BASELINE - CAP + y * CAP))
     return best
+
+
+def bent(plan, x, y):
+    """Places of a symbol's cell after the line's own bending; what lies above the capitals or below the line is left alone."""
+    e = lambda t: t[:, None, None]
+    v = y.clamp(0, 1) * math.pi
+    once, twice = torch.sin(v), torch.sin(2 * v)
+    across = torch.sin((x.clamp(0, 0.75) / 0.75) * 2 * math.pi)
+    return x + e(plan.belly) * across + e(plan.lean) * twice, y + e(plan.waist) * once + e(plan.bars) * twice
 
 
 def ink(plan, d, u, v):

@@ -38,11 +38,12 @@ def inked(plan, beside, lot, emblems, lone, away, width):
     left = plan.badge < 0
     room = torch.where(left, plan.left, plan.right)
     size = torch.where(lone, plan.capital * 0.55, torch.minimum(room * 0.45, plan.capital * 0.65)).clamp(min=2)
+    size = torch.where(emblems.alone, plan.capital * (0.5 + 0.5 * emblems.strength), size)
     centre = torch.where(lone, plan.valid / 2, torch.where(left, plan.left * 0.47, plan.valid - plan.right * 0.47))
     columns = torch.arange(width, device=x.device).float()[None, None, :] + 0.5
     rows = torch.arange(lines.ROWS, device=x.device).float()[None, :, None] + 0.5
     q = ((columns - e(centre)) / e(size)).expand(-1, lines.ROWS, -1), ((rows - lines.ROWS / 2 - e(plan.down)) / e(size)).expand(-1, -1, width)
-    thing, _ = logos.emblem(emblems, *q, size)
+    thing, _ = logos.emblem(emblems, *q, size, plan.capital * 1.25)
     x = torch.maximum(x, (thing * e(((plan.badge != 0) | lone).float()))[:, None])
     return torch.maximum(x, rim(lot, plan.capital, lines.ROWS, width, plan.valid))
 

@@ -90,7 +90,8 @@ class Tops:
         n, u = self.count, self.uniform
         plans = [lines.Plan(self.atlas, self.bank, n, self.device) for _ in range(MOST + ASIDE)]
         one_face = self.chance(0.7)
-        one_hand = ("face", "bold", "hollow", "matrix", "dots", "raster", "along", "period", "duty", "dot", "shear", "squeeze")
+        one_hand = ("face", "bold", "hollow", "matrix", "dots", "raster", "along", "period", "duty", "dot", "shear", "squeeze",
+                    "waist", "bars", "belly", "lean")
         for k, p in enumerate(plans):
             if k and k < MOST:
                 for name in one_hand:
@@ -113,14 +114,26 @@ class Tops:
         exists = torch.arange(MOST, device=self.device)[:, None] < self.lines[None]
         widths = torch.stack([p.total * p.squeeze for p in plans[:MOST]]) * relative * exists
         heights = relative * pitch * exists
-        room = torch.minimum(2 * self.b / heights.sum(0).clamp(min=0.5), 2 * self.a / widths.max(0).values.clamp(min=0.5))
+        # Bright ends of a part without leads; a band of one block or two at one end, which tells polarity. Text keeps off both.
+        zero = torch.zeros(n, device=self.device)
+        self.ends = torch.where(self.chance(0.12), u(0.05, 0.16), zero)
+        self.band = torch.where(self.chance(0.12), u(0.12, 0.3), zero)
+        self.band_left = self.chance(0.75)
+        taken = 2 * self.ends + torch.where(self.band > 0, self.band + 0.05, zero)
+        span = 2 * self.a * (1 - taken)
+        start = -self.a + 2 * self.a * (self.ends + torch.where(self.band_left & (self.band > 0), self.band + 0.05, zero))
+        room = torch.minimum(2 * self.b / heights.sum(0).clamp(min=0.5), span / widths.max(0).values.clamp(min=0.5))
         cap = (room * u(0.4, 0.97)).clamp(min=6.5, max=150)
         self.caps = cap * relative
         block = (heights * cap).sum(0)
         longest = (widths * cap).max(0).values
         align = u(0, 1)
-        slack_x, slack_y = (2 * self.a - longest).clamp(min=0), (2 * self.b - block).clamp(min=0)
-        x0 = -self.a + slack_x * torch.where(self.chance(0.6), 0.5 * torch.ones_like(align), u(0.05, 0.95))
+        slack_x, slack_y = (span - longest).clamp(min=0), (2 * self.b - block).clamp(min=0)
+        x0 = start + slack_x * torch.where(self.chance(0.6), 0.5 * torch.ones_like(align), u(0.05, 0.95))
+        # A logo that stands left of the first lines, as high as one of them or as two.
+        self.badge = self.chance(0.2)
+        self.badge_size = torch.minimum(cap * u(0.5, 1.2), slack_x * 0.4)
+        x0 = torch.where(self.badge, start + slack_x * u(0.85, 1.0), x0)
         y = -self.b + slack_y * torch.where(self.chance(0.5), 0.5 * torch.ones_like(align), u(0.1, 0.9))
         self.x, self.y = [], []
         for k in range(MOST):
@@ -128,6 +141,8 @@ class Tops:
             self.x.append(x0 + free * torch.where(align < 0.55, 0.0, torch.where(align < 0.9, 0.5, u(0, 1))))
             self.y.append(y + heights[k] * cap * 0.5 - self.caps[k] * 0.5)
             y = y + heights[k] * cap
+        self.badge_x = torch.minimum(self.x[0], torch.where(self.lines > 1, self.x[1], self.x[0])) - self.badge_size * u(1.1, 1.5)
+        self.badge_y = self.y[0] + self.caps[0] * u(0.3, 1.4)
         self.beside(plans, cap)
         return plans
 
@@ -181,16 +196,25 @@ class Tops:
         r = (small * u(0.03, 0.13)).clamp(min=2.0)
         inset = r + small * u(0.03, 0.3)
         dx, dy = sx * (self.a - inset), sy * (self.b - inset)
+        # One that stands before a line, as its first sign would.
+        before = self.chance(0.15)
+        at = (u(0, 1) * self.lines.clamp(min=1)).floor().long().clamp(max=MOST - 1)[None]
+        own = self.caps.gather(0, at)[0]
+        r = torch.where(before, own * u(0.2, 0.42), r)
+        dx = torch.where(before, torch.stack(self.x[:MOST]).gather(0, at)[0] - r - own * u(0.1, 0.4), dx)
+        dy = torch.where(before, torch.stack(self.y[:MOST]).gather(0, at)[0] + own * u(0.4, 0.6), dy)
         far = torch.sqrt((x - e(dx)) ** 2 + (y - e(dy)) ** 2)
         disc = (e(r) - far + 0.5).clamp(0, 1)
         ring = disc * (1 - (e(r * 0.7) - far + 0.5).clamp(0, 1))
         dimple = disc * (((x - e(dx)) + (y - e(dy))) / e(r)).clamp(-1, 1)
-        style = e(u(0, 1))
+        style = e(torch.where(before, torch.zeros_like(r), u(0, 1)))
         dot = torch.where(style < 0.5, disc, torch.where(style < 0.75, ring, dimple)) * e(u(0.4, 1.1))
         has_dot = self.chance(0.45)
         # A logo: a wavy disc, filled or ringed, with strokes cut out; or a square of random cells.
         size = (small * u(0.12, 0.4)).clamp(min=5)
         lx, ly = (self.a - size * 1.1) * u(-1, 1), (self.b - size * 1.1) * u(-1, 1)
+        size = torch.where(self.badge, self.badge_size.clamp(min=3), size)
+        lx, ly = torch.where(self.badge, self.badge_x, lx), torch.where(self.badge, self.badge_y, ly)
         qx, qy = (x - e(lx)) / e(size), (y - e(ly)) / e(size)
         rho, phi = torch.sqrt(qx * qx + qy * qy), torch.atan2(qy, qx)
         folds = u(1, 8).floor()
@@ -204,13 +228,16 @@ class Tops:
         cells = torch.floor((qx + 1) * e(u(4, 9).floor())) * 7.13 + torch.floor((qy + 1) * e(u(4, 9).floor())) * 3.71 + e(u(0, 50))
         grid = ((torch.sin(cells * 12.9898) * 43758.5453 % 1.0) > 0.5).float() * ((qx.abs() < 1) & (qy.abs() < 1)).float()
         square = self.chance(0.15)
-        made, lies = logos.emblem(emblems, qx, qy, size)
+        made, lies = logos.emblem(emblems, qx, qy, size, self.caps[0] * 1.25)
         emblematic = e(self.chance(0.65))
         logo = torch.where(e(square), grid * e(u(0.5, 1)), torch.where(emblematic, made, logo))
-        has_logo = self.chance(0.45)
+        has_logo = self.chance(0.4) | self.badge
         where_logo = torch.where(e(square), (qx.abs() < 1) & (qy.abs() < 1), torch.where(emblematic, lies, rho < edge * 1.02))
         bar = ((x - e(self.a * u(-1, 1))).abs() < e(u(0.7, 3))) | ((y - e(self.b * torch.where(self.chance(0.5), u(0.8, 1), u(-1, -0.8)))).abs() < e(u(0.7, 4)))
         bar = bar.float() * e(self.chance(0.1) * u(0.3, 1))
+        from_left = torch.where(e(self.band_left), x + e(self.a), e(self.a) - x) / e(2 * self.a) - e(self.ends)
+        tall = (y.abs() < e(self.b * u(0.55, 1.0))) & ((y - e(self.b * u(-0.1, 0.1))).abs() > e(self.b * u(-0.12, 0.12)))
+        bar = torch.maximum(bar, ((from_left > 0.02) & (from_left < e(self.band)) & tall).float() * e(u(0.4, 1.1)))
         return (dot, (far < e(r.clamp(min=3))), has_dot), (logo, where_logo, has_logo), bar
 
     def board(self, x, y, inside, lot):
@@ -233,7 +260,8 @@ class Tops:
         second = (x - e(self.cx2)).abs() < e(self.a2)
         second = second & ((y - e(self.cy2)).abs() < e(self.b2)) & (lot.chance(0.35) > 0)
         board = torch.where(second, torch.where(lot.chance(0.6) > 0, body + lot.uniform(-0.05, 0.05), lot.uniform(0.05, 0.8)), board)
-        ground = torch.where(inside, body, board)
+        capped = (x.abs() > e(self.a * (1 - 2 * self.ends))) & (e(self.ends) > 0)
+        ground = torch.where(inside, torch.where(capped, lot.uniform(0.4, 1.0), body), board)
         rim = torch.exp(-(aside / lot.uniform(1, 6)) ** 2)
         return ground + rim * lot.uniform(-0.2, 0.2) * both + lot.chance(0.3) * lot.uniform(-0.15, 0.1) * torch.exp(-(aside.clamp(min=0) / lot.uniform(3, 20))) * (~inside)
 
@@ -286,8 +314,9 @@ class Tops:
         ground = ground + beside[:, None] * lot.uniform(0.1, 0.6) * torch.where(lot.uniform(0, 1) < 0.8, 1.0, -1.0)
         image, contrast = self.aged(ink, lot, ground)
         parts = []
-        for k in range(4):
-            s = slice(k * n // 4, (k + 1) * n // 4)
+        pieces = max(4, n // 16)
+        for k in range(pieces):
+            s = slice(k * n // pieces, (k + 1) * n // pieces)
             rows = (384, 384, 384, 288, 208, 144, 112, 88)[int(torch.randint(8, (1,)))]
             some = wear.Lot(s.stop - s.start, self.device)
             part = wear.coarsened(image[s], (rows, rows), some, float(torch.rand(1)) < 0.35)

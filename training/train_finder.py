@@ -36,6 +36,12 @@ def losses(maps, truth, valid):
     return out
 
 
+def pieces(batches, count):
+    """What is drawn at once is learnt from in pieces: drawing waits for its commands, not for the GPU."""
+    for batch in batches:
+        yield from zip(*(t.split(count) for t in batch))
+
+
 def lost(network, x, truth, valid):
     device = x.device.type
     with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
@@ -68,13 +74,14 @@ def main():
     p.add_argument("--from", dest="start"), p.add_argument("--seed", type=int, default=2)
     p.add_argument("--marks", type=int, default=1_000_000), p.add_argument("--rate", type=float, default=2e-3)
     p.add_argument("--device", default="cuda"), p.add_argument("--count", type=int, default=64)
+    p.add_argument("--drawn", type=int, default=256)
     a = p.parse_args()
     device = a.device
     torch.manual_seed(a.seed)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
     loaded = dict(np.load(a.atlas))
     bank = torch.from_numpy(marks.bank(a.marks, a.seed)).to(device)
-    source = tops.Tops(lines.Atlas(loaded, device), bank, device, a.count)
+    source = tops.Tops(lines.Atlas(loaded, device), bank, device, a.drawn)
     model = nets.Finder()
     if a.start:
         nets.restored(model, a.start)
@@ -83,7 +90,7 @@ def main():
     optimiser = torch.optim.AdamW(model.parameters(), a.rate, weight_decay=0.02, betas=(0.9, 0.98))
     mean = {k: v.detach().clone().float() for k, v in model.state_dict().items()}
     step, first, shown = 0, time.time(), {}
-    for x, truth, valid in source.batches():
+    for x, truth, valid in pieces(source.batches(), a.count):
         passed = (time.time() - first) / a.seconds
         if passed >= 1:
             break

@@ -29,7 +29,7 @@ public static class MarkCombining
         }
 
         var lines = rows.Select(row => new ReadLine(LineReading.Of(row.Lattices, lineTemperature), row.Shown[0].Region, row.Shown[0].Picture) { Also = [.. row.Shown.Skip(1)] }).Where(line => !line.Reading.IsEmpty);
-        return new ReadMark(MarkReader.TurnOf(scans[0].Turn), [.. lines], [], scans[0].Dot, [])
+        return new ReadMark(MarkReader.TurnOf(scans[0].Turn), [.. MarkRows.Of(lines)], [], scans[0].Dot, [])
         {
             PinOne = scans[0].Dot is { } dot ? PinOne.Of(dot, scans[0].DotP, scans[0].Body, MarkReader.TurnOf(scans[0].Turn)) : null,
             Emblems = scans[0].Emblems,

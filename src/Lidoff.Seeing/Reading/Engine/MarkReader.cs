@@ -22,6 +22,14 @@ public sealed class MarkReader(IReadingNetworks networks)
     private const double SmallHeight = 22;
     private const double WorthCloser = 0.75;
 
+    // A region on which no line is read with even odds is looked at again this much coarser: in small crops enlarged to the sheet letters are blurs.
+    private static readonly double[] Coarser = [0.7, 0.5];
+    private const double EvenOdds = 0.5;
+
+    // One character beside a longer line is more often an emblem than text unless it is read as surely as this. Common practice, no source.
+    private const double SureAlone = 0.9;
+    private const int LongBeside = 3;
+
     // A vote below this is no decision: then both ways are read.
     private const double ClearVote = 0.6;
 
@@ -37,8 +45,21 @@ public sealed class MarkReader(IReadingNetworks networks)
     /// <param name="upright">True: the text runs along the region's width; no turn is looked for.</param>
     public ScannedMark Scan(GreyPyramid picture, PictureRegion region, bool upright = false)
     {
+        var best = Scan(picture, region, upright, 1);
+        if (IsTold(best)) return best;
+        foreach (var coarser in Coarser)
+        {
+            var again = Scan(picture, region, upright, coarser);
+            if (Legibility(again.Lines) > Legibility(best.Lines)) best = again;
+        }
+
+        return best;
+    }
+
+    private ScannedMark Scan(GreyPyramid picture, PictureRegion region, bool upright, double scale)
+    {
         Guard.NotNull(picture);
-        var sheet = FinderSheet.Of(picture, region);
+        var sheet = FinderSheet.Of(picture, region, scale);
         var maps = networks.Find(sheet);
         // The networks never saw a picture without any difference in it; there is nothing to find.
         var found = sheet.IsEven ? [] : LineFinder.Find(maps);
@@ -104,14 +125,23 @@ public sealed class MarkReader(IReadingNetworks networks)
     public ReadMark Weigh(ScannedMark scanned, bool upright = false)
     {
         Guard.NotNull(scanned);
-        var lines = Weighed(scanned.Lines);
-        var otherwise = scanned.Otherwise is { } other ? Weighed(other) : [];
+        var pieces = Weighed(scanned.Lines);
+        var alone = pieces.Where(line => IsAlone(line, pieces)).ToList();
+        var lines = MarkRows.Of(pieces.Except(alone));
+        var otherwise = scanned.Otherwise is { } other ? MarkRows.Of(Weighed(other)) : [];
         return new(upright ? 0 : TurnOf(scanned.Turn), [.. lines], [.. otherwise], scanned.Dot, [.. Says(scanned, lines.Count)])
         {
             PinOne = scanned.Dot is { } dot ? PinOne.Of(dot, scanned.DotP, scanned.Body, TurnOf(scanned.Turn)) : null,
-            Emblems = scanned.Emblems,
+            Emblems = [.. scanned.Emblems.Concat(alone.Select(line => new FoundEmblem(line.Region, 1 - line.Reading.P))).Take(EmblemFinder.Most)],
         };
     }
+
+    private static bool IsTold(ScannedMark scanned) => scanned.Lines.Select(line => LineReading.Of([line.Lattice])).Any(reading => !reading.IsEmpty && reading.P >= EvenOdds);
+
+    // The last character of a row stands behind a gap often enough; an emblem stands before it.
+    private static bool IsAlone(ReadLine line, List<ReadLine> all) =>
+        line.Reading.Readings[0].Text.Length == 1 && line.Reading.P < SureAlone
+        && all.Any(each => each.Reading.Readings[0].Text.Length >= LongBeside) && !all.Any(each => each != line && MarkRows.Follows(each, line));
 
     /// <summary>Clockwise turn in degrees that makes text of a direction upright, 0 to below 360, to a tenth.</summary>
     internal static double TurnOf(double direction)

@@ -20,9 +20,12 @@ public sealed record FinderSheet(float[] Pixels, int Width, int Height, int Vali
     private const int Multiple = 32;
 
     /// <summary>Samples a region.</summary>
-    public static FinderSheet Of(GreyPyramid picture, PictureRegion region)
+    /// <param name="picture">Brightness of the picture.</param>
+    /// <param name="region">What of it.</param>
+    /// <param name="coarser">How long its longer side is on the sheet, of the usual.</param>
+    public static FinderSheet Of(GreyPyramid picture, PictureRegion region, double coarser = 1)
     {
-        var scale = LongSide / Math.Max(region.Width, region.Height);
+        var scale = coarser * LongSide / Math.Max(region.Width, region.Height);
         var (w, h) = (Math.Clamp((int)Math.Round(region.Width * scale), 1, LongSide), Math.Clamp((int)Math.Round(region.Height * scale), 1, LongSide));
         var (along, down) = (region.Along, region.Down);
         var grey = picture.Sample(

@@ -50,6 +50,21 @@ public sealed record LineReading(ValueList<LineText> Readings, ValueList<ReadPla
         return new(readings, Placed(best, edits, [.. Enumerable.Range(0, best.Length).Select(i => around.Average(each => each.Alignment.Middle(i)))], lattices[0].Alphabet));
     }
 
+    /// <summary>Two pieces of one line as one: any reading of the first before any of the second, as if they erred independently.</summary>
+    /// <param name="first">What was read of its beginning.</param>
+    /// <param name="second">What was read of its end.</param>
+    /// <param name="until">Where the first piece ends, 0 to 1 along the whole.</param>
+    /// <param name="from">Where the second begins, 0 to 1.</param>
+    public static LineReading InARow(LineReading first, LineReading second, double until, double from)
+    {
+        Guard.NotNull(first);
+        Guard.NotNull(second);
+        var texts = first.Readings.SelectMany(a => second.Readings.Select(b => new LineText(a.Text + b.Text, a.P * b.P)))
+            .GroupBy(each => each.Text, StringComparer.Ordinal).Select(same => new LineText(same.Key, same.Sum(each => each.P)))
+            .OrderByDescending(each => each.P).ThenBy(each => each.Text, StringComparer.Ordinal).Take(MostReadings);
+        return new([.. texts], [.. first.Places.Select(place => place with { Along = place.Along * until }), .. second.Places.Select(place => place with { Along = from + (place.Along * (1 - from)) })]);
+    }
+
     /// <summary>
     /// Natural log of what is left for texts outside all beams. Of one lattice that is exact. Of several it is at most what one leaves out times
     /// the least of another's beam, and the smallest of these bounds is taken.
