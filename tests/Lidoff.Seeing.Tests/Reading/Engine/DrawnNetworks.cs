@@ -31,6 +31,9 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     /// <summary>A mark that is no text: its middle and its side.</summary>
     public (PicturePoint At, double Side)? Emblem { get; init; }
 
+    /// <summary>Longest side of a sheet on which it finds anything; letters that are blurs on larger ones.</summary>
+    public int Finest { get; init; } = int.MaxValue;
+
     /// <summary>Sheets that were looked at.</summary>
     public List<FinderSheet> Looked { get; } = [];
 
@@ -73,7 +76,7 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     {
         Looked.Add(sheet);
         var maps = new DrawnMaps(sheet.Width / 4, sheet.Height / 4, (sheet.ValidWidth + 3) / 4, (sheet.ValidHeight + 3) / 4);
-        for (var k = 0; k < scene.Length; k++)
+        for (var k = 0; k < scene.Length && Math.Max(sheet.ValidWidth, sheet.ValidHeight) <= Finest; k++)
         {
             var line = OnSheet(sheet, scene[k].Line);
             var turn = Directions == 1 || (Directions == 0 && k % 2 == 0) ? 0 : 180;

@@ -57,6 +57,56 @@ public sealed class MarkReaderTests
         Assert.True(networks.Looked[1].Region.Width < 200);
     }
 
+    // A crop of fifty pixels enlarged to the sheet shows blurs where half as large it shows letters.
+    [Theory]
+    [InlineData(384, 1)]
+    [InlineData(300, 2)]
+    [InlineData(200, 3)]
+    [InlineData(100, 3)]
+    public void Where_nothing_is_read_with_even_odds_the_region_is_looked_at_coarser(int finest, int looks)
+    {
+        var networks = new DrawnNetworks(TwoLines(20)) { Finest = finest };
+        var reader = new MarkReader(networks);
+        var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+        Assert.Equal(looks, networks.Looked.Count);
+        Assert.Equal(finest > 150 ? ["N52832", "QFAA10"] : [], read.Lines.Select(line => line.Reading.Text));
+    }
+
+    // A lot code and its last digits in a second column, as they stand on many large bodies (seen on real ones: gaps of 1.5 to 4.5 heights).
+    [Theory]
+    [InlineData(0, 60, true)]
+    [InlineData(35, 200, true)]
+    [InlineData(35, 300, false)]
+    public void Text_of_one_row_is_one_line_however_wide_its_gap(double degrees, double gap, bool one)
+    {
+        var turn = degrees * Math.PI / 180;
+        PictureRegion Piece(double along, double down, double length) => new(new(300 + (along * Math.Cos(turn)) - (down * Math.Sin(turn)), 250 + (along * Math.Sin(turn)) + (down * Math.Cos(turn))), length, 46, turn);
+        var networks = new DrawnNetworks((Piece(0, -60, 260), "N52832"), (Piece(-130, 30, 130), "SC1F6"), (Piece(-65 + gap + 30, 30, 60), "35"));
+        var reader = new MarkReader(networks);
+        var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+        Assert.Equal(one ? ["N52832", "SC1F635"] : ["N52832", "SC1F6", "35"], read.Lines.Select(line => line.Reading.Text));
+        if (!one) return;
+        // Both pieces right: seven symbols of 0.96. Each place stands where its character does.
+        Assert.Equal(Math.Pow(0.96, 7), read.Lines[1].Reading.P, 0.02);
+        Assert.InRange(read.Lines[1].At(read.Lines[1].Reading.Places[0]).DistanceTo(Piece(-130, 30, 130).At(-0.4, 0)), 0, 8);
+        Assert.InRange(read.Lines[1].At(read.Lines[1].Reading.Places[^1]).DistanceTo(Piece(-65 + gap + 30, 30, 60).At(0.25, 0)), 0, 8);
+        Assert.Equal(read.Lines[1].Reading.Readings[0].P, read.Lines[1].Reading.Readings.Max(each => each.P));
+        Assert.InRange(read.Lines[1].Reading.Readings.Sum(each => each.P), 0.8, 1);
+    }
+
+    [Theory]
+    [InlineData(0.3, false)]
+    [InlineData(0.04, true)]
+    public void A_lone_character_that_is_not_sure_is_kept_as_a_mark_that_is_no_text(double doubt, bool text)
+    {
+        var networks = new DrawnNetworks((new(new(120, 160), 34, 46, 0), "C"), (new(new(330, 250), 260, 46, 0), "N52832")) { Doubts = new Dictionary<int, (char, double)> { [0] = ('G', doubt) } };
+        var reader = new MarkReader(networks);
+        var read = reader.Weigh(reader.Scan(networks.Paint(600, 500), All));
+        Assert.Equal(text ? ["C", "N52832"] : ["N52832"], read.Lines.Select(line => line.Reading.Text));
+        if (text) Assert.Empty(read.Emblems);
+        else Assert.InRange(Assert.Single(read.Emblems).Outline.Middle.DistanceTo(new(120, 160)), 0, 6);
+    }
+
     [Fact]
     public void A_region_at_a_turn_gives_the_turn_of_the_picture()
     {
