@@ -110,10 +110,10 @@ public sealed class MarkReader(IReadingNetworks networks)
         {
             var sheet = FinderSheet.Of(picture, new(place, side, side, 0));
             var middle = new PicturePoint(sheet.ValidWidth / 2.0, sheet.ValidHeight / 2.0);
-            if (BodyFinder.Find(networks.Find(sheet), middle, out _) is { } body)
+            if (BodyFinder.Find(networks.Bodies(sheet), middle, out _) is { } body)
             {
                 var closer = FinderSheet.Of(picture, sheet.ToPicture(body).Grown(0.15 * Math.Max(body.Width, body.Height) * sheet.Step));
-                var again = BodyFinder.Find(networks.Find(closer), new(closer.ValidWidth / 2.0, closer.ValidHeight / 2.0), out var cut);
+                var again = BodyFinder.Find(networks.Bodies(closer), new(closer.ValidWidth / 2.0, closer.ValidHeight / 2.0), out var cut);
                 return again is { } tight && !cut ? closer.ToPicture(tight) : sheet.ToPicture(body);
             }
 

@@ -18,7 +18,7 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
 
     private readonly Lazy<Loaded> loaded;
 
-    /// <summary>Networks of a folder: <c>finder.onnx</c>, <c>reader.onnx</c>, and a card beside each.</summary>
+    /// <summary>Networks of a folder: <c>finder.onnx</c>, <c>bodies.onnx</c>, <c>reader.onnx</c>, and a card beside each.</summary>
     public OnnxNetworks(string folder)
     {
         Guard.NotNull(folder);
@@ -32,7 +32,7 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
     public IReadOnlyList<Fault> Troubles => loaded.Value.Faults;
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Hashes => [Ready.FinderCard.Sha256, Ready.ReaderCard.Sha256];
+    public IReadOnlyList<string> Hashes => [Ready.FinderCard.Sha256, Ready.BodiesCard.Sha256, Ready.ReaderCard.Sha256];
 
     /// <inheritdoc/>
     public double LineTemperature => Ready.ReaderCard.LineTemperature;
@@ -43,17 +43,21 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
         get
         {
             var runtime = typeof(InferenceSession).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "";
-            return $"{Ready.FinderCard.Name} {Ready.FinderCard.Version}, {Ready.ReaderCard.Name} {Ready.ReaderCard.Version}, onnxruntime {runtime}, one thread";
+            return $"{Ready.FinderCard.Name} {Ready.FinderCard.Version}, {Ready.BodiesCard.Name} {Ready.BodiesCard.Version}, {Ready.ReaderCard.Name} {Ready.ReaderCard.Version}, onnxruntime {runtime}, one thread";
         }
     }
 
     private Networks Ready => loaded.Value.Networks ?? throw new InvalidOperationException("asked for networks that are not there: " + Troubles[0].Say);
 
     /// <inheritdoc/>
-    public FinderMaps Find(FinderSheet sheet)
+    public FinderMaps Find(FinderSheet sheet) => Maps(Ready.Finder, Guard.NotNull(sheet));
+
+    /// <inheritdoc/>
+    public FinderMaps Bodies(FinderSheet sheet) => Maps(Ready.Bodies, Guard.NotNull(sheet));
+
+    private static FinderMaps Maps(InferenceSession network, FinderSheet sheet)
     {
-        Guard.NotNull(sheet);
-        var maps = Run(Ready.Finder, "picture", sheet.Pixels, [1, 1, sheet.Height, sheet.Width], "maps");
+        var maps = Run(network, "picture", sheet.Pixels, [1, 1, sheet.Height, sheet.Width], "maps");
         return new(maps, sheet.Width / FinderMaps.Cell, sheet.Height / FinderMaps.Cell, Up(sheet.ValidWidth), Up(sheet.ValidHeight));
     }
 
@@ -100,20 +104,23 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
 
     private static Loaded Load(string folder)
     {
-        var (finder, reader) = (ModelFile.Read(folder, "finder"), ModelFile.Read(folder, "reader"));
-        List<Fault> faults = [.. finder.Faults, .. reader.Faults];
+        var (finder, bodies, reader) = (ModelFile.Read(folder, "finder"), ModelFile.Read(folder, "bodies"), ModelFile.Read(folder, "reader"));
+        List<Fault> faults = [.. finder.Faults, .. bodies.Faults, .. reader.Faults];
         if (faults.Count > 0) return new(null, faults);
         if (reader.Value.Card.Alphabet.Length == 0) return new(null, [ReadingSentences.CardUnread("reader.json", ReadingSentences.NoAlphabet)]);
-        InferenceSession? first = null;
+        string[] files = ["finder.onnx", "bodies.onnx", "reader.onnx"];
+        var sessions = new List<InferenceSession>();
         try
         {
-            first = Session(finder.Value, "picture", "maps");
-            return new(new(first, Session(reader.Value, "lines", "scores"), finder.Value.Card, reader.Value.Card, new(reader.Value.Card.Alphabet)), []);
+            sessions.Add(Session(finder.Value, "picture", "maps"));
+            sessions.Add(Session(bodies.Value, "picture", "maps"));
+            sessions.Add(Session(reader.Value, "lines", "scores"));
+            return new(new(sessions[0], sessions[1], sessions[2], finder.Value.Card, bodies.Value.Card, reader.Value.Card, new(reader.Value.Card.Alphabet)), []);
         }
         catch (Exception failure) when (failure is OnnxRuntimeException or InvalidDataException)
         {
-            first?.Dispose();
-            return new(null, [ReadingSentences.NetworkUnread(first is null ? "finder.onnx" : "reader.onnx", failure.Message)]);
+            foreach (var session in sessions) session.Dispose();
+            return new(null, [ReadingSentences.NetworkUnread(files[sessions.Count], failure.Message)]);
         }
         catch (Exception failure) when (failure is DllNotFoundException or TypeInitializationException or BadImageFormatException or EntryPointNotFoundException)
         {
@@ -138,11 +145,12 @@ public sealed class OnnxNetworks : IReadingNetworks, IDisposable
 
     private sealed record Loaded(Networks? Networks, IReadOnlyList<Fault> Faults);
 
-    private sealed record Networks(InferenceSession Finder, InferenceSession Reader, ModelCard FinderCard, ModelCard ReaderCard, ReadingAlphabet Alphabet) : IDisposable
+    private sealed record Networks(InferenceSession Finder, InferenceSession Bodies, InferenceSession Reader, ModelCard FinderCard, ModelCard BodiesCard, ModelCard ReaderCard, ReadingAlphabet Alphabet) : IDisposable
     {
         public void Dispose()
         {
             Finder.Dispose();
+            Bodies.Dispose();
             Reader.Dispose();
         }
     }

@@ -153,8 +153,7 @@ public sealed class SpotReader(IReadingNetworks networks)
     {
         var mark = reader.Scan(grey, region);
         var read = reader.Weigh(mark);
-        var kept = read.Lines.Select(line => line.Region).ToHashSet();
-        return new SpotScan(picture, region, mark with { Lines = [.. mark.Lines.Where(line => kept.Contains(line.Outline))] }, read);
+        return new SpotScan(picture, region, mark with { Lines = [.. mark.Lines.Where(piece => read.Lines.Any(line => line.Region.Holds(piece.Outline.Middle)))] }, read);
     });
 
     // A close picture is all body: then the whole of it is read, where what stands there is one block of text and nobody else was pointed at.
@@ -165,7 +164,7 @@ public sealed class SpotReader(IReadingNetworks networks)
         var all = All(picture);
         var sheet = FinderSheet.Of(grey, all);
         var (x, y) = all.Inside(picture.At!.Value);
-        BodyFinder.Find(networks.Find(sheet), new((sheet.ValidWidth / 2.0) + (x / sheet.Step), (sheet.ValidHeight / 2.0) + (y / sheet.Step)), out var cut);
+        BodyFinder.Find(networks.Bodies(sheet), new((sheet.ValidWidth / 2.0) + (x / sheet.Step), (sheet.ValidHeight / 2.0) + (y / sheet.Step)), out var cut);
         return cut ? In(picture, all, grey).Then(scan => IsOneMark(scan) && IsAMark(scan, "") ? scan : (Outcome<SpotScan>)none) : none;
     }
 

@@ -89,6 +89,8 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
         return maps.Draw();
     }
 
+    public FinderMaps Bodies(FinderSheet sheet) => Find(sheet);
+
     public IReadOnlyList<CtcLattice> Score(IReadOnlyList<LineStrip> strips) => [.. strips.Select(Score)];
 
     private static PictureRegion OnSheet(FinderSheet sheet, PictureRegion line)

@@ -14,6 +14,7 @@ public sealed class OnnxNetworksTests
     {
         var folder = new TempFolder();
         TinyOnnx.Write(folder.Path, "finder", TinyOnnx.Finder());
+        TinyOnnx.Write(folder.Path, "bodies", TinyOnnx.Finder());
         TinyOnnx.Write(folder.Path, "reader", TinyOnnx.Reader(Marks.Classes, new Dictionary<int, float> { [0] = -1, [11] = 1, [12] = 3 }), Marks.Symbols);
         return folder;
     }
@@ -76,6 +77,7 @@ public sealed class OnnxNetworksTests
         Assert.Equal(
             [
                 $"finder.onnx is missing in {folder.Path}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read.",
+                $"bodies.onnx is missing in {folder.Path}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read.",
                 $"reader.onnx is missing in {folder.Path}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read.",
             ],
             networks.Troubles.Select(fault => fault.Say));
@@ -103,6 +105,9 @@ public sealed class OnnxNetworksTests
         TinyOnnx.Write(folder.Path, "finder", TinyOnnx.Reader(3, new Dictionary<int, float>()));
         using (var networks = new OnnxNetworks(folder.Path)) Assert.Equal("finder.onnx cannot be run (it has no input “picture” or no output “maps”): marks cannot be read by the machine until it is put back. Everything else works.", Assert.Single(networks.Troubles).Say);
         TinyOnnx.Write(folder.Path, "finder", TinyOnnx.Finder());
+        TinyOnnx.Write(folder.Path, "bodies", [1, 2, 3]);
+        using (var networks = new OnnxNetworks(folder.Path)) Assert.StartsWith("bodies.onnx cannot be run (", Assert.Single(networks.Troubles).Say);
+        TinyOnnx.Write(folder.Path, "bodies", TinyOnnx.Finder());
         File.WriteAllText(Path.Combine(folder.Path, "reader.json"), """{"name":"r","version":"1","sha256":"12"}""");
         using (var networks = new OnnxNetworks(folder.Path)) Assert.StartsWith("reader.json cannot be read: “sha256” should be 64 hexadecimal digits", Assert.Single(networks.Troubles).Say.Replace('"', '“').Replace("“sha256“", "“sha256”", StringComparison.Ordinal));
         TinyOnnx.Write(folder.Path, "reader", TinyOnnx.Reader(3, new Dictionary<int, float>()));
@@ -114,7 +119,7 @@ public sealed class OnnxNetworksTests
     {
         using var folder = Folder();
         using var networks = new OnnxNetworks(folder.Path);
-        Assert.Matches("^tiny finder 1, tiny reader 1, onnxruntime 1\\.31\\.1, one thread$", networks.Settings);
+        Assert.Matches("^tiny finder 1, tiny bodies 1, tiny reader 1, onnxruntime 1\\.31\\.1, one thread$", networks.Settings);
         Assert.All(networks.Hashes, hash => Assert.Matches("^[0-9a-f]{64}$", hash));
     }
 }

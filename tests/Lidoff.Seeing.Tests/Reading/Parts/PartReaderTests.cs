@@ -13,7 +13,7 @@ namespace Lidoff.Seeing.Tests.Reading.Parts;
 public sealed class PartReaderTests : IDisposable
 {
     // Which top, where its middle lies on the board, turned by how many quarters.
-    private static readonly (string Top, int X, int Y, int Quarters)[] Board = [("000", 260, 200, 0), ("002", 680, 210, 1), ("016", 300, 560, 2)];
+    private static readonly (string Top, int X, int Y, int Quarters)[] Board = [("000", 260, 200, 0), ("009", 680, 210, 1), ("014", 300, 560, 2)];
 
     private readonly TempFolder folder = new();
     private readonly OnnxNetworks networks = new(OnnxNetworks.FolderOf(AppContext.BaseDirectory));
