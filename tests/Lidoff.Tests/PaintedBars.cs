@@ -6,10 +6,11 @@ namespace Lidoff.Tests;
 /// <summary>Bright bars that networks of a few nodes take for an A each: what read makes of them can be worked out by hand.</summary>
 internal static class PaintedBars
 {
-    /// <summary>The two networks and their cards, into a program's folder of models.</summary>
+    /// <summary>The networks and their cards, into a program's folder of models.</summary>
     public static void Networks(string models)
     {
         TinyOnnx.Write(models, "finder", TinyOnnx.Finder());
+        TinyOnnx.Write(models, "bodies", TinyOnnx.Finder());
         // In spreads from the mean bars stand at 0.2 to 0.3 and ground at -1.5, worked out from their areas within a tight strip; what is filled up
         // behind the line stands at 0. Between the last and the first lies the border of these two levels.
         TinyOnnx.Write(models, "reader", TinyOnnx.Reader(ReadingAlphabet.OfMarks.Classes, new Dictionary<int, float> { [0] = -0.42f, [11] = 0.6f }), ReadingAlphabet.OfMarks.Symbols);

@@ -31,12 +31,16 @@ public sealed class ReadCommandTests : IDisposable
         Assert.Equal(["format", "image", "turn_deg", "lines"], CommandRun.Keys(read));
         Assert.Equal((1, "chip.png", 0.0), (read.GetProperty("format").GetInt32(), read.GetProperty("image").GetString(), read.GetProperty("turn_deg").GetDouble()));
         var line = Assert.Single(read.GetProperty("lines").EnumerateArray());
-        Assert.Equal(["text", "p", "outline", "glyphs"], CommandRun.Keys(line));
+        Assert.Equal(["text", "p", "outline", "readings", "glyphs"], CommandRun.Keys(line));
         Assert.Equal("AAA", line.GetProperty("text").GetString());
         Assert.InRange(line.GetProperty("p").GetDouble(), 0.9, 1);
         // Clockwise from the top left: bars from (90, 60) to (294, 100).
         (double X, double Y)[] truth = [(90, 60), (294, 60), (294, 100), (90, 100)];
         Near(truth, line.GetProperty("outline"));
+        var readings = line.GetProperty("readings").EnumerateArray().ToList();
+        Assert.InRange(readings.Count, 1, 5);
+        Assert.Equal(("AAA", line.GetProperty("p").GetDouble()), (readings[0][0].GetString(), readings[0][1].GetDouble()));
+        Assert.InRange(readings.Sum(each => each[1].GetDouble()), 0.9, 1.001);
         var glyphs = line.GetProperty("glyphs").EnumerateArray().ToList();
         Assert.Equal(3, glyphs.Count);
         for (var i = 0; i < 3; i++)

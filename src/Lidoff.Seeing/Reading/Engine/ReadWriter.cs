@@ -12,6 +12,9 @@ public static class ReadWriter
     /// <summary>Decimals of a probability: beyond them a network's digits are its own.</summary>
     internal const int Digits = 4;
 
+    // As many whole readings as people are shown.
+    private const int MostReadings = 5;
+
     /// <summary>Writes <c>"turn_deg"</c> and <c>"lines"</c> into the object that the caller has begun, and <c>"dot"</c> and <c>"emblems"</c> where there are some.</summary>
     public static void Write(Utf8JsonWriter json, ReadMark read)
     {
@@ -61,6 +64,16 @@ public static class ReadWriter
         json.WriteNumber("p", Share(line.Reading.P));
         json.WriteStartArray("outline");
         foreach (var corner in line.Outline) Write(json, corner);
+        json.WriteEndArray();
+        json.WriteStartArray("readings");
+        foreach (var (text, p) in line.Reading.Readings.Take(MostReadings))
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(text);
+            json.WriteNumberValue(Share(p));
+            json.WriteEndArray();
+        }
+
         json.WriteEndArray();
         json.WriteStartArray("glyphs");
         // One for each character of the text; a place where one more may stand is none of them.
