@@ -132,7 +132,7 @@ public sealed class MarkReader(IReadingNetworks networks)
         return new(upright ? 0 : TurnOf(scanned.Turn), [.. lines], [.. otherwise], scanned.Dot, [.. Says(scanned, lines.Count)])
         {
             PinOne = scanned.Dot is { } dot ? PinOne.Of(dot, scanned.DotP, scanned.Body, TurnOf(scanned.Turn)) : null,
-            Emblems = [.. scanned.Emblems.Concat(alone.Select(line => new FoundEmblem(line.Region, 1 - line.Reading.P))).Take(EmblemFinder.Most)],
+            Emblems = [.. scanned.Emblems.Concat(alone.Where(line => !scanned.Emblems.Any(emblem => emblem.Outline.Holds(line.Region.Middle))).Select(line => new FoundEmblem(line.Region, 1 - line.Reading.P))).Take(EmblemFinder.Most)],
         };
     }
 
