@@ -175,7 +175,7 @@ public sealed class ReadDeskTests : IDisposable
         bench.Set("d", "", RenderedBoards.Spot("U1"));
         var job = desk.Start("d", "U1");
         Assert.Equal(
-            [$"finder.onnx is missing in {models}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read.", $"reader.onnx is missing in {models}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read."],
+            ((string[])["finder", "bodies", "reader"]).Select(file => $"{file}.onnx is missing in {models}: marks cannot be read by the machine until it is put back. Everything else works, and you can type what you read."),
             (await job.Result).Faults.Select(fault => fault.Say));
         Assert.Empty(Readings());
         foreach (var file in Directory.EnumerateFiles(OnnxNetworks.FolderOf(AppContext.BaseDirectory))) File.Copy(file, Path.Combine(models, Path.GetFileName(file)));

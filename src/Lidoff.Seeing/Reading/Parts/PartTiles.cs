@@ -36,7 +36,8 @@ internal static class PartTiles
     {
         var sheet = FinderSheet.Of(picture, tile);
         if (sheet.IsEven) return [];
-        var lines = LineFinder.Find(networks.Find(sheet)).Select(line => line.Outline).Where(line => line.Height >= Lowest).ToList();
+        // The finder of bodies also finds more of the text that is strewn over a board: the other one looks for a mark on its body.
+        var lines = LineFinder.Find(networks.Bodies(sheet)).Select(line => line.Outline).Where(line => line.Height >= Lowest).ToList();
         bool IsWhole(PictureRegion around, double line) => sheet.ToPicture(around.Grown(Rim * line)).Corners.All(c => tile.Holds(c) || c.X < 0 || c.Y < 0 || c.X > width || c.Y > height);
         return
         [
