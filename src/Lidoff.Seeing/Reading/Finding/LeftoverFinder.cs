@@ -43,8 +43,8 @@ internal static class LeftoverFinder
         Guard.NotNull(sheet);
         if (Guard.NotNull(lines).Count == 0) return [];
         var height = lines.Select(line => line.Height).Order().ElementAt(lines.Count / 2);
-        var inner = body.Grown(-Math.Max(FinderMaps.Cell, Rim * Math.Min(body.Width, body.Height)));
-        List<PictureRegion> wide = [.. lines.Select(line => line.Grown(OfALine * line.Height))];
+        var inner = new Frame(body.Grown(-Math.Max(FinderMaps.Cell, Rim * Math.Min(body.Width, body.Height))));
+        Frame[] wide = [.. lines.Select(line => new Frame(line.Grown(OfALine * line.Height)))];
         var (w, h) = (sheet.ValidWidth, sheet.ValidHeight);
         var free = new bool[w * h];
         var ink = new List<double>();
@@ -55,7 +55,7 @@ internal static class LeftoverFinder
             {
                 var at = new PicturePoint(x + 0.5, y + 0.5);
                 if (!inner.Holds(at)) continue;
-                if (wide.Exists(line => line.Holds(at)) || (dot is { } d && d.DistanceTo(at) < 0.6 * height)) continue;
+                if (Array.Exists(wide, line => line.Holds(at)) || (dot is { } d && d.DistanceTo(at) < 0.6 * height)) continue;
                 free[(y * w) + x] = true;
                 if (((x + (3 * y)) & 3) == 0) places.Add(((2.0 * x / w) - 1, (2.0 * y / h) - 1, sheet.Pixels[(y * sheet.Width) + x]));
             }
@@ -66,13 +66,16 @@ internal static class LeftoverFinder
         double Off(int x, int y) => Math.Abs(sheet.Pixels[(y * sheet.Width) + x] - plane((2.0 * x / w) - 1, (2.0 * y / h) - 1));
         foreach (var line in lines)
         {
-            for (var y = Math.Max(0, (int)line.Corners.Min(c => c.Y)); y < Math.Min(h, line.Corners.Max(c => c.Y)); y++)
+            var corners = line.Corners;
+            var (left, right, top, foot) = (Math.Max(0, (int)corners.Min(c => c.X)), Math.Min(w, corners.Max(c => c.X)), Math.Max(0, (int)corners.Min(c => c.Y)), Math.Min(h, corners.Max(c => c.Y)));
+            for (var y = top; y < foot; y++)
             {
-                for (var x = Math.Max(0, (int)line.Corners.Min(c => c.X)); x < Math.Min(w, line.Corners.Max(c => c.X)); x++) ink.Add(Off(x, y));
+                for (var x = left; x < right; x++) ink.Add(Off(x, y));
             }
         }
 
-        var least = Math.Max(Spreads * spread, ink.Count > 0 ? OfInk * ink.Order().ElementAt((int)(0.9 * (ink.Count - 1))) : 0);
+        ink.Sort();
+        var least = Math.Max(Spreads * spread, ink.Count > 0 ? OfInk * ink[(int)(0.9 * (ink.Count - 1))] : 0);
         var on = new bool[w * h];
         for (var i = 0; i < on.Length; i++) on[i] = free[i] && Off(i % w, i / w) > least;
         var boxes = Merged([.. ConnectedPatches.Of(on, w).Where(patch => patch.Count >= 6).Select(patch => Box(patch, w))], Together * height);
@@ -83,10 +86,10 @@ internal static class LeftoverFinder
     // What lies beside the body is a neighbour's.
     private static bool IsOnBody(FinderMaps maps, PictureRegion box)
     {
-        var (sum, count) = (0.0, 0);
+        var (sum, count, around) = (0.0, 0, new Frame(box.Grown(FinderMaps.Cell / 2.0)));
         for (var cell = 0; cell < maps.Body.Length; cell++)
         {
-            if (maps.Middle(cell) is var (x, y) && !box.Grown(FinderMaps.Cell / 2.0).Holds(new(x, y))) continue;
+            if (maps.Middle(cell) is var (x, y) && !around.Holds(new(x, y))) continue;
             sum += maps.Body[cell];
             count++;
         }
@@ -125,7 +128,8 @@ internal static class LeftoverFinder
             var det = (cxx * cyy) - (cxy * cxy);
             (a, b) = (((cxz * cyy) - (cyz * cxy)) / det, ((cyz * cxx) - (cxz * cxy)) / det);
             c = (sz - (a * sx) - (b * sy)) / n;
-            var rests = places.Select(p => Math.Abs(p.Grey - (a * p.X) - (b * p.Y) - c)).Order().ToList();
+            var rests = places.ConvertAll(p => Math.Abs(p.Grey - (a * p.X) - (b * p.Y) - c));
+            rests.Sort();
             // The median of what is left is 0.6745 spreads of a normal one.
             spread = Math.Max(1e-3, rests[rests.Count / 2] / 0.6745);
             var most = 3 * spread;
@@ -158,5 +162,18 @@ internal static class LeftoverFinder
         }
 
         return boxes;
+    }
+
+    /// <summary>A rectangle with its directions at hand: asked for each pixel, their sines would be most of the work.</summary>
+    private sealed class Frame(PictureRegion region)
+    {
+        private readonly (double X, double Y) along = region.Along;
+        private readonly (double X, double Y) down = region.Down;
+
+        public bool Holds(PicturePoint point)
+        {
+            var (x, y) = (point.X - region.Middle.X, point.Y - region.Middle.Y);
+            return Math.Abs((x * along.X) + (y * along.Y)) <= region.Width / 2 && Math.Abs((x * down.X) + (y * down.Y)) <= region.Height / 2;
+        }
     }
 }
