@@ -13,47 +13,19 @@ namespace Lidoff.Reading;
 /// <summary>Reads colour bands of parts in picture files for <c>lidoff read --bands</c>; nothing is stored.</summary>
 internal static class BandsRead
 {
-    // What people are shown; JSON holds all.
-    private const double WorthALine = 0.001;
-    private const int Most = 5;
-
-    public static int Run(Seat seat, string[] images, PictureRegion? box, bool json, CancellationToken stop)
-    {
-        var refused = 0;
-        foreach (var image in images)
-        {
-            stop.ThrowIfCancellationRequested();
-            var read = PictureFile.Read(seat.PathOf(image), image).Then(header =>
-            {
-                foreach (var remark in header.Remarks) seat.Talk.Say(remark);
-                return BandReader.Read(seat.PathOf(image), image, header, box);
-            });
-            if (!read.TryValue(out var seen))
-            {
-                refused++;
-                if (json) seat.Talk.JsonFault(image, read.Faults);
-                seat.Talk.SayFaults(read.Faults);
-                continue;
-            }
-
-            if (json) seat.Talk.Json(writer => Write(writer, image, seen));
-            else Show(seat, seen);
-        }
-
-        return refused == 0 ? ExitCodes.Done : refused == images.Length ? ExitCodes.Refused : ExitCodes.Look;
-    }
+    public static int Run(Seat seat, string[] images, PictureRegion? box, bool json, CancellationToken stop) =>
+        EachPicture.Run(seat, images, json, (path, image, header) => BandReader.Read(path, image, header, box), _ => [], seen => Show(seat, seen), Write, stop);
 
     private static void Show(Seat seat, SeenBands seen)
     {
         var named = string.Join(' ', seen.Bands.Select(band => TypedBands.Name(band.Colours.Likeliest)));
         seat.Talk.Line(named);
-        foreach (var each in seen.Odds.Readings.Where(each => each.P >= WorthALine).Take(Most)) seat.Talk.Line("  " + CommandSentences.Value(string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading.ToString(), "", each.P));
+        foreach (var each in EachPicture.WorthShowing(seen.Odds.Readings, each => each.P)) seat.Talk.Line("  " + CommandSentences.Value(string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading.ToString(), "", each.P));
         if (seen.Odds.Readings.Count == 0) seat.Talk.Line("  " + CommandSentences.NoBandValue);
     }
 
-    private static void Write(Utf8JsonWriter json, string image, SeenBands seen)
+    private static void Write(Utf8JsonWriter json, SeenBands seen)
     {
-        json.WriteString("image", image);
         json.WriteStartArray("body");
         foreach (var corner in seen.Body.Corners) ReadWriter.Write(json, corner);
         json.WriteEndArray();

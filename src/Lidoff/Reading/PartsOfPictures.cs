@@ -16,25 +16,9 @@ internal static class PartsOfPictures
     {
         if (networks.Troubles.Count > 0) return Desk.Refuse(seat, networks.Troubles);
         var reader = new PartReader(networks);
-        var refused = 0;
-        foreach (var image in images)
-        {
-            var path = seat.PathOf(image);
-            var read = PictureFile.Read(path, image).Then<PartsRead>(header => PartReader.Open(path, image, header).Then<PartsRead>(grey => reader.Read(grey, header, (_, _) => { }, stop)));
-            if (!read.TryValue(out var found))
-            {
-                refused++;
-                if (json) seat.Talk.JsonFault(image, read.Faults);
-                seat.Talk.SayFaults(read.Faults);
-                continue;
-            }
-
-            foreach (var says in found.Says) seat.Talk.Say($"{image}: {says}");
-            if (json) seat.Talk.Json(writer => Write(writer, image, found));
-            else foreach (var part in found.Parts) Show(seat, part);
-        }
-
-        return refused == 0 ? ExitCodes.Done : refused == images.Length ? ExitCodes.Refused : ExitCodes.Look;
+        return EachPicture.Run<PartsRead>(
+            seat, images, json, (path, image, header) => PartReader.Open(path, image, header).Then<PartsRead>(grey => reader.Read(grey, header, (_, _) => { }, stop)), found => found.Says,
+            found => { foreach (var part in found.Parts) Show(seat, part); }, Write, stop);
     }
 
     private static void Show(Seat seat, FoundPart part)
@@ -44,9 +28,8 @@ internal static class PartsOfPictures
         if (ReadingSentences.Turned(part.Read.TurnDeg) is { Length: > 0 } turned) seat.Talk.Line("  " + turned);
     }
 
-    private static void Write(Utf8JsonWriter writer, string image, PartsRead found)
+    private static void Write(Utf8JsonWriter writer, PartsRead found)
     {
-        writer.WriteString("image", image);
         writer.WriteStartArray("parts");
         foreach (var part in found.Parts)
         {

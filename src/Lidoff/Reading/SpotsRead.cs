@@ -15,9 +15,6 @@ namespace Lidoff.Reading;
 /// <summary>Reads marks of a dossier's spots for <c>lidoff read</c>; each is stored as it is read.</summary>
 internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks networks, bool json)
 {
-    // What people are shown of colour bands.
-    private const int MostValues = 5;
-
     private readonly SpotReader reader = new(networks);
 
     /// <summary>Reads the spots named, or with null all that are left.</summary>
@@ -98,7 +95,7 @@ internal sealed class SpotsRead(Seat seat, OpenDossier open, IReadingNetworks ne
 
         seat.Talk.Line(CommandSentences.ReadOn(mark.Spot, mark.Specimen, reading.Lines.Count + reading.Bands.Count));
         foreach (var line in reading.Lines) seat.Talk.Line("  " + CommandSentences.Read(line.Line.Text, line.Readings));
-        foreach (var each in reading.BandOdds(null)?.Readings.Take(MostValues) ?? []) seat.Talk.Line("  " + CommandSentences.Value(string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading.ToString(), "", each.P));
+        foreach (var each in EachPicture.WorthShowing(reading.BandOdds(null)?.Readings ?? [], each => each.P)) seat.Talk.Line("  " + CommandSentences.Value(string.Join(' ', each.Colours.Select(TypedBands.Name)), each.Reading.ToString(), "", each.P));
         if (reading.PinOne is { } dot) seat.Talk.Line("  " + dot.Says);
         foreach (var emblem in reading.Emblems) seat.Talk.Line("  " + ReadingSentences.Emblem(PictureRegion.Around([.. emblem.Outline.Select(corner => (corner.X, corner.Y))], 0)));
     }

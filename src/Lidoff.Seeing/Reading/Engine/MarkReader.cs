@@ -1,3 +1,4 @@
+using Lidoff.Numbers;
 using Lidoff.Evidence.Pictures;
 using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Reading.Finding;
@@ -136,7 +137,7 @@ public sealed class MarkReader(IReadingNetworks networks)
         };
     }
 
-    private static bool IsTold(ScannedMark scanned) => scanned.Lines.Select(line => LineReading.Of([line.Lattice])).Any(reading => !reading.IsEmpty && reading.P >= EvenOdds);
+    private static bool IsTold(ScannedMark scanned) => scanned.Lines.Any(line => !IsEmpty(line) && Elementary.Exp(line.Lattice.Likeliest[0].LogP) >= EvenOdds);
 
     // The last character of a row stands behind a gap often enough; an emblem stands before it.
     private static bool IsAlone(ReadLine line, List<ReadLine> all) =>
@@ -190,7 +191,7 @@ public sealed class MarkReader(IReadingNetworks networks)
         return sheet.ToPicture(PictureRegion.Box(left, top, right - left, foot - top));
     }
 
-    private static bool IsEmpty(ScannedLine line) => LineReading.Of([line.Lattice]).IsEmpty;
+    private static bool IsEmpty(ScannedLine line) => line.Lattice.Likeliest[0].Text.Length == 0;
 
     // How much surer than a guess its characters are, added up: on other readers such a sum told up from down better than a mean did, and a
     // place that is no more than a guess must not count for it. The other half is a choice of ours.

@@ -1,7 +1,3 @@
-using Lidoff.Evidence.Entries;
-using Lidoff.Evidence.Pictures;
-using Lidoff.Numbers;
-using Lidoff.Numbers.Failing;
 using Lidoff.Seeing.Reading.Finding;
 using Lidoff.Seeing.Reading.Lattices;
 
@@ -50,19 +46,11 @@ internal static class MarkRows
 
     private static ReadLine Together(ReadLine first, ReadLine second)
     {
-        var whole = Union(first.Region, second.Region);
+        var whole = PictureRegion.InARow(first.Region, second.Region);
         var (until, from) = (first.Region.Width / whole.Width, 1 - (second.Region.Width / whole.Width));
         return new(LineReading.InARow(first.Reading, second.Reading, Math.Min(1, until), Math.Max(0, from)), whole, first.Picture)
         {
-            Also = [.. first.Also.Zip(second.Also, (a, b) => (Union(a.Region, b.Region), a.Picture))],
+            Also = [.. first.Also.Zip(second.Also, (a, b) => (PictureRegion.InARow(a.Region, b.Region), a.Picture))],
         };
-    }
-
-    /// <summary>From the first's beginning to the second's end.</summary>
-    private static PictureRegion Union(PictureRegion a, PictureRegion b)
-    {
-        var (start, end) = (a.At(-0.5, 0), b.At(0.5, 0));
-        var (wa, wb) = (a.Width / (a.Width + b.Width), b.Width / (a.Width + b.Width));
-        return new(new PicturePoint((start.X + end.X) / 2, (start.Y + end.Y) / 2), start.DistanceTo(end), (wa * a.Height) + (wb * b.Height), Elementary.Atan2(end.Y - start.Y, end.X - start.X));
     }
 }

@@ -1,6 +1,3 @@
-using Lidoff.Numbers;
-using Lidoff.Evidence.Pictures;
-
 namespace Lidoff.Seeing.Reading.Finding;
 
 /// <summary>Joins pieces that are one line: of one direction and height, one behind the other with a gap that is small for their height. Choices of ours.</summary>
@@ -57,12 +54,7 @@ internal static class LineJoining
 
     private static FoundLine Together(FoundLine first, FoundLine second)
     {
-        var (a, b) = (first.Outline, second.Outline);
-        var (start, end) = (first.End(-1), second.End(1));
-        var turn = Elementary.Atan2(end.Y - start.Y, end.X - start.X);
-        var length = Math.Sqrt(((end.X - start.X) * (end.X - start.X)) + ((end.Y - start.Y) * (end.Y - start.Y)));
-        var (wa, wb) = (a.Width / (a.Width + b.Width), b.Width / (a.Width + b.Width));
-        var outline = new PictureRegion(new PicturePoint((start.X + end.X) / 2, (start.Y + end.Y) / 2), length, (wa * a.Height) + (wb * b.Height), turn);
-        return new(outline, (wa * first.Share) + (wb * second.Share), (wa * first.Agreement) + (wb * second.Agreement));
+        var (a, b) = (first.Outline.Width / (first.Outline.Width + second.Outline.Width), second.Outline.Width / (first.Outline.Width + second.Outline.Width));
+        return new(PictureRegion.InARow(first.Outline, second.Outline), (a * first.Share) + (b * second.Share), (a * first.Agreement) + (b * second.Agreement));
     }
 }

@@ -50,6 +50,14 @@ public readonly record struct PictureRegion(PicturePoint Middle, double Width, d
         return best;
     }
 
+    /// <summary>Two pieces of one line as one: from the first's beginning to the second's end, as high as both by their widths.</summary>
+    public static PictureRegion InARow(PictureRegion first, PictureRegion second)
+    {
+        var (start, end) = (first.At(-0.5, 0), second.At(0.5, 0));
+        var (a, b) = (first.Width / (first.Width + second.Width), second.Width / (first.Width + second.Width));
+        return new(new PicturePoint((start.X + end.X) / 2, (start.Y + end.Y) / 2), start.DistanceTo(end), (a * first.Height) + (b * second.Height), Elementary.Atan2(end.Y - start.Y, end.X - start.X));
+    }
+
     /// <summary>A place in it: 0, 0 is its middle, ±½ its sides.</summary>
     public PicturePoint At(double x, double y)
     {
