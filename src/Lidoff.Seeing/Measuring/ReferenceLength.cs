@@ -21,11 +21,25 @@ public sealed record ReferenceLength(PicturePoint From, PicturePoint To, double 
     /// <summary>Which ruler of the picture it is a part of: parts of one ruler are one source, wrong together or not at all. Null for a length of its own.</summary>
     public int? Ruler { get; init; }
 
+    /// <summary>A place between both ends, for a ruler one of its lines, and its distance from the first end, mm, above zero and below the length; null where none is known.</summary>
+    public (PicturePoint At, double Mm)? Middle { get; init; }
+
+    /// <summary>What it counts as: its two parts where a place between its ends is known, of which a slant along it makes one longer in the picture than the other; else itself.</summary>
+    /// <param name="ruler">Which ruler of the picture it is where it has parts.</param>
+    public IReadOnlyList<ReferenceLength> Parts(int ruler)
+    {
+        return Middle is { } middle ? [Part(From, middle.At, middle.Mm), Part(middle.At, To, LengthMm - middle.Mm)] : [this];
+
+        // What a ruler is wrong by as a whole both parts share; as independent halves each is √2 as doubtful.
+        ReferenceLength Part(PicturePoint from, PicturePoint to, double mm) => this with { From = from, To = to, LengthMm = mm, UMm = Math.Sqrt(2) * UMm * mm / LengthMm, Middle = null, Ruler = ruler };
+    }
+
     /// <summary>The same, moved within its picture, px.</summary>
     public ReferenceLength Moved(double x, double y) => this with
     {
         From = new(From.X + x, From.Y + y),
         To = new(To.X + x, To.Y + y),
+        Middle = Middle is { } middle ? (new(middle.At.X + x, middle.At.Y + y), middle.Mm) : null,
         Target = Target is null ? null : Target with { Tiles = [.. Target.Tiles.Select(tile => tile with { At = new(tile.At.X + x, tile.At.Y + y) })] },
     };
 }

@@ -24,7 +24,7 @@ public sealed record PictureScale(ValueList<Sighting<ScaleSighting>> References,
     public MeasureJob Job(string picture, KnownCamera? camera = null) => new()
     {
         Image = picture,
-        References = [.. References.Select(reference => reference.Value.Reference)],
+        References = [.. References.SelectMany((reference, i) => reference.Value.Reference.Parts(i))],
         Targets = [],
         Camera = camera,
         CameraDistanceMm = References.Select(reference => reference.Value.CameraDistanceMm).LastOrDefault(distance => distance is not null),

@@ -16,22 +16,9 @@ public sealed record RulerProposal(PicturePoint First, PicturePoint Last, int Ga
     /// <summary>From one line to the next, px.</summary>
     public double PeriodPx => First.DistanceTo(Last) / Gaps;
 
-    /// <summary>The known length that it is where its lines are that far apart.</summary>
+    /// <summary>The known length that it is where its lines are that far apart, with its middle line.</summary>
     /// <param name="tickMm">mm, above zero.</param>
     /// <param name="heightMm">Height of its face above the board, mm.</param>
     public ReferenceLength Reference(double tickMm, double heightMm = 0) =>
-        new(First, Last, Gaps * tickMm, RulerReferences.RulerU * Gaps * tickMm, heightMm, EndPx);
-
-    /// <summary>The same as its two halves, of which a slant along it makes one longer in the picture than the other.</summary>
-    /// <param name="tickMm">mm, above zero.</param>
-    /// <param name="heightMm">Height of its face above the board, mm.</param>
-    /// <param name="ruler">Which ruler of the picture it is.</param>
-    internal IReadOnlyList<ReferenceLength> Halves(double tickMm, double heightMm, int ruler)
-    {
-        var half = Gaps / 2;
-        return [Part(First, Middle, half), Part(Middle, Last, Gaps - half)];
-
-        // What a ruler is wrong by as a whole both halves share; as independent parts each is √2 as doubtful.
-        ReferenceLength Part(PicturePoint from, PicturePoint to, int gaps) => new(from, to, gaps * tickMm, Math.Sqrt(2) * RulerReferences.RulerU * gaps * tickMm, heightMm, EndPx) { Ruler = ruler };
-    }
+        new(First, Last, Gaps * tickMm, RulerReferences.RulerU * Gaps * tickMm, heightMm, EndPx) { Middle = Gaps > 1 ? (Middle, Gaps / 2 * tickMm) : null };
 }

@@ -40,7 +40,7 @@ public static class RulerReferences
             }
 
             says.Add(SeeingSentences.RulerFound(found.Gaps, tick, found.PeriodPx / tick));
-            references.AddRange(RulerProposals.Of(found).Halves(tick, ruler.HeightMm, i));
+            references.AddRange(RulerProposals.Of(found).Reference(tick, ruler.HeightMm).Parts(i));
         }
 
         if (job.FindRulers)
@@ -51,7 +51,7 @@ public static class RulerReferences
             foreach (var ruler in found.Where(each => each.TickMm is not null))
             {
                 says.Add(SeeingSentences.RulerAt(ruler.First.X, ruler.First.Y, ruler.Last.X, ruler.Last.Y) + " " + SeeingSentences.RulerFound(ruler.Gaps, ruler.TickMm!.Value, ruler.PeriodPx / ruler.TickMm.Value));
-                references.AddRange(ruler.Halves(ruler.TickMm.Value, 0, job.Rulers.Count + references.Count));
+                references.AddRange(ruler.Reference(ruler.TickMm.Value).Parts(job.Rulers.Count + references.Count));
             }
 
             if (found.Count > 0 && found.All(each => each.TickMm is null)) faults.Add(new("ruler", "the distance from line to line", SeeingSentences.Placed("ruler", Open(found[0]))));

@@ -54,6 +54,8 @@ public sealed class FoundPanelTests : RoomContext
         Type(panel, "#tick-0", "0.5 mm");
         panel.WaitForAssertion(() => Assert.True(Assert.Single(over)), Patience);
         Assert.Equal(20, Assert.Single(Stored()).Reference.LengthMm, 9);
+        // With its twentieth line, by which it tells a slant along it.
+        Assert.Equal((new PicturePoint(150, 60), 10.0), Stored()[0].Reference.Middle);
     }
 
     // By hand: ends known to 0.3 px of 5 px a millimetre, both of them, are 0.085 mm; the print's 0.05 % of 40 mm is 0.02 mm; together 0.087 mm.

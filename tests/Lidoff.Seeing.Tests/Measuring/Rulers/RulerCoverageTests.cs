@@ -20,7 +20,7 @@ public sealed class RulerCoverageTests(ITestOutputHelper output)
         {
             var scene = new AskewRuler(seed, slant);
             if (RulerProposals.Of(scene.Picture()).FirstOrDefault(each => each.TickMm is not null) is not { } ruler) continue;
-            var job = new MeasureJob { Image = "x", References = ruler.Halves(ruler.TickMm!.Value, 0, 0), Targets = [] };
+            var job = new MeasureJob { Image = "x", References = ruler.Reference(ruler.TickMm!.Value).Parts(0), Targets = [] };
             var picture = ScaledPicture.Of(job, new(AskewRuler.Width, AskewRuler.Height)).Value;
             var random = new Random(seed);
             for (var i = 0; i < Each; i++)
