@@ -42,7 +42,7 @@ public sealed class KindTests
     public void A_bad_mark_gives_its_sentence(string line, string say) => Assert.Equal(say, Assert.Single(Refused(new MarkKind(), line)));
 
     [Theory]
-    [InlineData("""{"picture":"a","from":[0,0],"to":[9,0],"length_mm":4,"middle":[5,0]}""", "\"middle_mm\" is missing; it should be a number above zero.")]
+    [InlineData("""{"picture":"a","from":[0,0],"to":[9,0],"length_mm":4,"middle":[5,0]}""", "\"middle_mm\" is missing; it should be a number above 0.")]
     [InlineData("""{"picture":"a","from":[0,0],"to":[9,0],"length_mm":4,"middle":[9,0],"middle_mm":2}""", "\"middle\" should be another place than both ends.")]
     [InlineData("""{"picture":"a","from":[0,0],"to":[9,0],"length_mm":4,"middle":[5,0],"middle_mm":4}""", "\"middle_mm\" should be less than length_mm, of which it is a part.")]
     public void A_middle_lies_between_both_ends(string line, string say) => Assert.Equal(say, Assert.Single(Refused(new ScaleKind(), line)));
