@@ -209,5 +209,7 @@ export function open(panel, page, dossier) {
   const changed = () => { remember({ device: device.value, size: size.value }); on({ device: device.value, size: size.value }); };
   device.onchange = changed;
   size.onchange = changed;
+  // Till here a press would have been lost.
+  start.disabled = false;
   return { close: off };
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Deque.AxeCore.Playwright;
 using Lidoff.Browser.Tests.Fixtures;
 using Lidoff.BrowserSupport;
 using Lidoff.Evidence.Entries;
@@ -29,7 +28,7 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         await page.FillAsync("[data-tag=zoom]", "2x");
         await page.FillAsync("[data-tag=light]", "ring");
         await window.Settled();
-        await Key(page, "c");
+        await Camera(page);
         await Moves(page);
         Assert.Contains("1920x1080", await page.EvaluateAsync<string[]>("() => [...document.querySelector('[data-camera=size]').options].map((each) => each.value)"));
 
@@ -105,7 +104,7 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         window.Watch.Forgive("ERR_FAILED");
         await window.Go("/dossiers/band/see");
         var page = window.Page;
-        await Key(page, "c");
+        await Camera(page);
         await Moves(page);
         await Key(page, "v");
         await Kept(page, 0.02);
@@ -135,7 +134,7 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         var window = await Open(LiveBench.Elsewhere(program.Address, folder), camera: true);
         foreach (var part in new[] { "ERR_CONNECTION", "WebSocket", "Connection disconnected", "Failed to", "ERR_EMPTY_RESPONSE" }) window.Watch.Forgive(part);
         await window.Go("/dossiers/band/see");
-        await Key(window.Page, "c");
+        await Camera(window.Page);
         await Moves(window.Page);
         await Key(window.Page, "r");
         await Kept(window.Page, 0.05);
@@ -173,6 +172,14 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         await page.Keyboard.PressAsync(key);
     }
 
+    private static async Task Camera(IPage page)
+    {
+        // A small picture: what it costs to record one as large as the made-up camera's largest is no matter of ours.
+        await page.EvaluateAsync("() => localStorage.setItem('camera', JSON.stringify({ size: '640x480' }))");
+        await Assertions.Expect(page.Locator("[data-camera=start]")).ToBeEnabledAsync();
+        await Key(page, "c");
+    }
+
     private static async Task Moves(IPage page)
     {
         await Assertions.Expect(page.Locator("[data-camera=video]")).ToBeVisibleAsync();
@@ -189,22 +196,5 @@ public sealed class RecordingWalk(TheBrowser browser) : BrowserTest(browser)
         await Key(page, key);
         await Patience.Until("a frame after " + key, async () => there(await At(page)));
         return await At(page);
-    }
-
-    // The rules are axe-core's own, none is switched off; and nothing is scrolled sideways.
-    private static async Task Bears(Window window, string what)
-    {
-        var wrongs = new List<string>();
-        foreach (var look in Look.All)
-        {
-            await window.Wear(look);
-            await Shoot(window, what + " " + look);
-            wrongs.AddRange((await window.Page.RunAxe()).Violations.Select(violation => look + " " + violation.Id + ": " + string.Join("; ", violation.Nodes.Select(node => node.Html))));
-            var width = await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
-            if (width > look.Width) wrongs.Add($"{look}: {width} px wide");
-        }
-
-        await window.Wear(Look.Wide);
-        Assert.True(wrongs.Count == 0, string.Join('\n', wrongs));
     }
 }
