@@ -4,11 +4,13 @@ using Lidoff.TestSupport;
 namespace Lidoff.Browser.Tests.Fixtures;
 
 /// <summary>
-/// What every browser test does: its windows are watched, photographed at the end, and closed; it fails on anything the watch wrote
-/// down. Pictures lie under <c>artifacts/test/shots</c>.
+/// What every browser test does: its windows are watched and closed at the end; it fails on anything the watch wrote down. Where it failed
+/// otherwise, or with LIDOFF_SHOTS=1, they are photographed: pictures lie under <c>artifacts/test/shots</c>.
 /// </summary>
 public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
 {
+    private static readonly bool Shooting = Environment.GetEnvironmentVariable("LIDOFF_SHOTS") == "1";
+
     private readonly List<Window> windows = [];
     private readonly List<IAsyncDisposable> kept = [];
     private readonly TempFolder folder = new();
@@ -51,10 +53,27 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
         return window;
     }
 
-    /// <summary>Keeps a picture of a window as it is now; the last one is taken by itself.</summary>
+    /// <summary>In every look a page breaks no accessibility rule and needs no sideways scrolling; at the end it is as wide as a desk's screen.</summary>
+    protected static async Task Bears(Window window, string what)
+    {
+        ArgumentNullException.ThrowIfNull(window);
+        var wrongs = new List<string>();
+        foreach (var look in Look.All)
+        {
+            await window.Wear(look);
+            await Shoot(window, what + " " + look);
+            wrongs.AddRange(await window.Broken(look));
+        }
+
+        await window.Wear(Look.Wide);
+        Assert.True(wrongs.Count == 0, string.Join('\n', wrongs));
+    }
+
+    /// <summary>Keeps a picture of a window as it is now; the last one is taken by itself. Whole pages take long to draw, so only where somebody will look.</summary>
     protected static async Task Shoot(Window window, string what)
     {
         ArgumentNullException.ThrowIfNull(window);
+        if (!Shooting && TestContext.Current.TestState?.Result != TestResult.Failed) return;
         // The class and what follows it; the namespace says nothing.
         var test = TestContext.Current.Test?.TestDisplayName ?? "unnamed";
         var name = test[(test.IndexOf("Tests.", StringComparison.Ordinal) is >= 0 and var at ? test.IndexOf('.', at + 6) + 1 : 0)..] + (what.Length > 0 ? "-" + what : "");

@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
 using Lidoff.BrowserSupport;
 using Microsoft.Playwright;
 
@@ -71,6 +73,26 @@ public sealed class Window
     {
         await Page.SetViewportSizeAsync(look.Width, look.Height);
         await Page.EmulateMediaAsync(new() { ColorScheme = look.Colours });
+    }
+
+    /// <summary>
+    /// What is wrong with the page in a look it wears: broken rules of axe-core (WCAG 2.2 A and AA, and its best practices; none is switched off)
+    /// and sideways scrolling. Nothing but colours differs in the dark, so only the rules about colours are tried there.
+    /// </summary>
+    public async Task<IReadOnlyList<string>> Broken(Look look)
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        var dark = look.Colours == ColorScheme.Dark;
+        var found = await Page.RunAxe(new AxeRunOptions { RunOnly = dark ? new() { Type = "rule", Values = ["color-contrast", "link-in-text-block"] } : null, ResultTypes = [ResultType.Violations] });
+        var wrongs = found.Passes.Length > 0 ? new List<string>() : [look + ": no rule was tried"];
+        wrongs.AddRange(found.Violations.Select(violation => look + " " + violation.Id + ": " + violation.Help
+            + string.Concat(violation.Nodes.Select(node => "\n  " + node.Html + "\n    " + string.Join("; ", node.Any.Concat(node.All).Concat(node.None).Select(check => check.Message))))));
+        var width = await Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
+        if (width > look.Width) wrongs.Add($"{look}: {width} px wide");
+        // Nor does a table or a drawing within it; the two sides of a board are pictures that one moves about in.
+        wrongs.AddRange((await Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('main .scroll')].filter(each => !each.querySelector('svg.book') && each.scrollWidth > each.clientWidth + 1).map(each => `${each.getAttribute('aria-label')}: ${each.scrollWidth} px in ${each.clientWidth}`)"))
+            .Select(inner => look + " scrolls sideways: " + inner));
+        return wrongs;
     }
 
     /// <summary>Waits until the page's connection is up and has gone quiet.</summary>

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Deque.AxeCore.Playwright;
 using Lidoff.Browser.Tests.Fixtures;
 using Lidoff.BrowserSupport;
 using Lidoff.Evidence.Entries;
@@ -75,18 +74,6 @@ public sealed class ComposeWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.Locator("ul.pictures h2 a").First.ClickAsync();
         await window.Arrives("/dossiers/band/see/*");
         Assert.Empty(bench.Stored("band", session => session.View.Live<ComposedSighting>().ToList()));
-    }
-
-    private static async Task Bears(Window window, string what)
-    {
-        foreach (var look in new[] { Look.Narrow, Look.Narrow.Dark, Look.Wide.Dark, Look.Wide })
-        {
-            await window.Wear(look);
-            await Shoot(window, what + " " + look);
-            var wrongs = (await window.Page.RunAxe()).Violations.Select(violation => look + " " + violation.Id + ": " + violation.Help + string.Concat(violation.Nodes.Select(node => " " + node.Html))).ToList();
-            Assert.True(wrongs.Count == 0, string.Join('\n', wrongs));
-            Assert.InRange(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, look.Width);
-        }
     }
 
     /// <summary>A dossier with two tiles of the invented board, each from a camera of its own.</summary>

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Lidoff.Browser.Tests.Fixtures;
 using Lidoff.Evidence.Entries;
 using Lidoff.Seeing.Kinds;
@@ -139,17 +138,5 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await LiveBench.Command(workspace, "", "add", "band", Folder[Picture]);
         await LiveBench.Command(workspace, string.Join('\n', Spot("U1", "chip"), Spot("U2", "chip"), Spot("U7", "chip"), Spot("R1", "resistor")), "note", "band", "-");
         return await Bench(workspace, 0);
-    }
-
-    private static async Task Bears(Window window, string what)
-    {
-        foreach (var look in new[] { Look.Narrow, Look.Narrow.Dark, Look.Wide.Dark, Look.Wide })
-        {
-            await window.Wear(look);
-            await Shoot(window, what + " " + look);
-            var wrongs = (await window.Page.RunAxe()).Violations.Select(violation => look + " " + violation.Id + ": " + violation.Help + string.Concat(violation.Nodes.Select(node => " " + node.Html))).ToList();
-            Assert.True(wrongs.Count == 0, string.Join('\n', wrongs));
-            Assert.InRange(await window.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, look.Width);
-        }
     }
 }
