@@ -24,6 +24,15 @@ internal sealed class CameraDistance
     /// <summary>Relative standard uncertainty by the focal length in the camera's own data: rounded to whole mm, and focusing near lengthens it. A judgement.</summary>
     public const double DataSpread = 0.08;
 
+    /// <summary>
+    /// The same where a program may have cropped the picture since: it then shows as much as is usual after cropping, a fifth less of each side, give or take a quarter
+    /// (nothing to a half is cut off). A judgement.
+    /// </summary>
+    public const double CroppedTimes = 1.25;
+
+    /// <summary>Standard deviation of the logarithm of that.</summary>
+    public const double CroppedSpread = 0.25;
+
     private CameraDistance(IReadOnlyList<(double Weight, double Mm)> ladder) => Ladder = ladder;
 
     /// <summary>Distances, mm, with weights that sum to one.</summary>

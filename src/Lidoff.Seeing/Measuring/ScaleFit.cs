@@ -62,8 +62,8 @@ public sealed class ScaleFit
             || (lengths.Count <= FewReferences && sources.Count > 1 && !warp.Even && MoreLikelyWrong(belief, slant));
         Scattered = !Disagrees && misfit > ReferenceWarp.MisfitLimit(degrees, seldom: false);
         // One even scale does not explain them, and a slant does: then it is believed in as in one that was meant.
-        var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit) >= ShownSlant.LeastRatio ? fit.Weighed(CameraBelief.Slanted) : null;
-        if (slanted is not null) Shown = ShownSlant.Of(ShownSlant.LikelihoodRatio(fit), slanted);
+        var slanted = !warp.Even && !likelihood.HasTarget && ShownSlant.LikelihoodRatio(fit, belief) >= ShownSlant.LeastRatio ? fit.Weighed(belief.Slanted) : null;
+        if (slanted is not null) Shown = ShownSlant.Of(ShownSlant.LikelihoodRatio(fit, belief), slanted);
         // Where one of them may as well be wrong, the intervals hold either.
         // Places that do not fit each other are each as much less known as they scatter more (Birge's ratio, Phys. Rev. 40, 1932).
         if (Disagrees || Scattered) (likelihood, fit) = Fit(Seen(references, frame, clickPx, references.Count > 1 ? warp.Between() : 0, likelihood.Degrees > 0 ? Math.Sqrt(Math.Max(1, misfit / degrees)) : 1), belief, slant)!.Value;
@@ -175,8 +175,11 @@ public sealed class ScaleFit
         IReadOnlyList<ReferenceLength> lengths = places is { Count: > 0 } ? [.. references, .. KnownPoints.Lengths(places, clickPx)] : references;
         var weights = Weights(all, clickPx);
         var level = all.Zip(weights, (reference, weight) => weight * LogScale(reference)).Sum() / weights.Sum();
-        var belief = CameraBelief.Of(cameraDistanceMm - HeightOf(all, clickPx), Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level), frame.FocalLongSides, lens);
-        return Fit(Seen(all, frame, clickPx, 0), belief, slant) is { } first ? new(all, lengths, frame, clickPx, belief, slant, first) { CameraDistanceKnown = cameraDistanceMm is not null } : null;
+        var belief = CameraBelief.Of(cameraDistanceMm - HeightOf(all, clickPx), Math.Max(frame.Width, frame.Height) / 2.0 / Elementary.Exp(level), frame.FocalLongSides, lens, frame.Worked);
+        if (Fit(Seen(all, frame, clickPx, 0), belief, slant) is not { } first) return null;
+        // Looked at from the side, as its edges show: what is usual would hold the slant back. Lengths alone may be mistaken, and a target tells it by itself.
+        if (slant is not null && !first.Likelihood.HasTarget && belief.AfterSeeing(first.Fit) is { } slanting && Fit(Seen(all, frame, clickPx, 0), slanting, slant) is { } again) (belief, first) = (slanting, again);
+        return new(all, lengths, frame, clickPx, belief, slant, first) { CameraDistanceKnown = cameraDistanceMm is not null };
     }
 
     /// <summary>px per mm at <paramref name="heightMm"/> for a chord between two places, and its relative standard uncertainty.</summary>

@@ -173,7 +173,8 @@ public static class PictureFile
             InPasses = Vips.Whole(image, "jpeg-multiscan") is > 0 || Vips.Whole(image, "interlaced") is > 0,
             BytesAPixelInPasses = kind.MediaType == "image/jpeg" && Vips.Whole(image, "jpeg-multiscan") is > 0 ? BytesAPixel(image) : 0,
             Remarks = remarks,
-            FocalLongSides = camera is { } whole && SameSize(whole, image) ? FocalLongSides(image) : null,
+            FocalLongSides = camera is { } whole ? FocalLongSides(image, whole) : null,
+            Worked = camera is not { } size || !SameSize(size, image) || WorkedOn(image),
         };
     }
 
@@ -187,15 +188,30 @@ public static class PictureFile
 
     /// <summary>
     /// The focal length as if on 35 mm film (Exif 2.32, tag 0xA405: the field is that of a 36 × 24 mm frame, taken over the diagonal)
-    /// in long sides of this picture; null where it is missing or no lens has it.
+    /// in long sides of the picture that the camera wrote; null where it is missing or no lens has it.
     /// </summary>
-    private static double? FocalLongSides(Image image)
+    private static double? FocalLongSides(Image image, (int Width, int Height) camera)
     {
         const double filmDiagonal = 43.267;
         if (ExifNumber(image, "exif-ifd2-FocalLengthIn35mmFilm") is not (>= 8 and <= 600 and var film)) return null;
-        var (longSide, diagonal) = (Math.Max(image.Width, image.Height), Math.Sqrt(((double)image.Width * image.Width) + ((double)image.Height * image.Height)));
+        var (longSide, diagonal) = (Math.Max(camera.Width, camera.Height), Math.Sqrt(((double)camera.Width * camera.Width) + ((double)camera.Height * camera.Height)));
         return film / filmDiagonal * diagonal / longSide;
     }
+
+    /// <summary>
+    /// Whether a program worked on the picture after the camera: many write its new size into Exif, so that nothing else tells. A camera writes the time of the
+    /// file (tag 0x0132) as that of the picture (0x9003), and none that knows the focal length of 35 mm film (Exif 2.2, 2002) takes fewer than two megapixels (from memory).
+    /// </summary>
+    private static bool WorkedOn(Image image)
+    {
+        const long leastPixels = 1_900_000;
+        if ((long)image.Width * image.Height < leastPixels) return true;
+        return ExifText(image, "exif-ifd0-DateTime") is { } written && ExifText(image, "exif-ifd2-DateTimeOriginal") is { } taken && written != taken;
+    }
+
+    /// <summary>A time of Exif to the minute.</summary>
+    private static string? ExifText(Image image, string field) =>
+        image.GetTypeOf(field) != IntPtr.Zero && image.Get(field) is string { Length: >= 16 } text ? text[..16] : null;
 
     /// <summary>The size the camera wrote into Exif (tags 0xA002 and 0xA003).</summary>
     private static (int Width, int Height)? CameraSize(Image image) =>

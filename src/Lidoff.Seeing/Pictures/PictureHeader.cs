@@ -40,8 +40,11 @@ public sealed record PictureHeader
     /// <summary>Sentences about what is odd: more than one frame, 16 bits, print colours, a size that the camera did not write.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 
-    /// <summary>Focal length in long sides of the picture by the camera's own data, where that is there and nothing was cropped or resized since; or null.</summary>
+    /// <summary>Focal length in long sides of the picture as the camera wrote it, by the camera's own data; or null.</summary>
     public double? FocalLongSides { get; init; }
+
+    /// <summary>True where the camera's data do not say that the file is as the camera wrote it: it may have been cropped since, and then shows less.</summary>
+    public bool Worked { get; init; }
 
     /// <summary>Width of the upright picture, px.</summary>
     public int Width => ExifOrientation.SwapsSides(Orientation) ? StoredHeight : StoredWidth;
@@ -53,5 +56,5 @@ public sealed record PictureHeader
     public bool Mirrored => Orientation is 2 or 4 or 5 or 7;
 
     /// <summary>What measuring needs of it.</summary>
-    public PictureFrame Frame => new(Width, Height, Mirrored, FocalLongSides);
+    public PictureFrame Frame => new(Width, Height, Mirrored, FocalLongSides, Worked);
 }

@@ -88,6 +88,30 @@ public sealed class PictureTests : IDisposable
         Assert.StartsWith("The camera wrote 4032 × 100 pixels and the file holds 200 × 100", Assert.Single(header.Remarks), StringComparison.Ordinal);
     }
 
+    [Theory]
+    // Exif 2.32: DateTime (0x0132) is when the file was changed, DateTimeOriginal (0x9003) when the picture was taken.
+    [InlineData(1600, 1200, "2026:03:02 10:15:00", false)]
+    [InlineData(1600, 1200, "2026:03:04 09:00:00", true)]
+    [InlineData(640, 480, "2026:03:02 10:15:00", true)]
+    public void A_picture_that_a_program_worked_on_since_may_show_less_than_the_camera_saw(int width, int height, string changed, bool worked)
+    {
+        var path = folder.File("worked.jpg");
+        using (var image = Noise(width, height).Mutate(image =>
+        {
+            image.Set(GValue.GStrType, "exif-ifd0-DateTime", changed);
+            image.Set(GValue.GStrType, "exif-ifd2-DateTimeOriginal", "2026:03:02 10:15:00");
+            image.Set(GValue.GStrType, "exif-ifd2-FocalLengthIn35mmFilm", "75");
+        }))
+        {
+            image.Jpegsave(path);
+        }
+
+        var header = PictureFile.Read(path, "worked.jpg").Value;
+        Assert.Equal(worked, header.Worked);
+        // 75 mm on a frame of 36 × 24 mm, over the diagonal, of a picture of 4 : 3 (Exif 2.32, tag 0xA405).
+        Assert.Equal(75 / 43.267 * 1.25, header.FocalLongSides!.Value, 1e-9);
+    }
+
     [Fact]
     public void A_shared_copy_has_neither_place_nor_serial_nor_owner()
     {

@@ -8,6 +8,9 @@ internal static class PoseSearch
     // Two ends of a search closer than this, in standard deviations of the first, are one.
     private const double SameMode = 0.5;
 
+    // From this spread on slants are those of a look from the side.
+    private const double Wide = 0.4;
+
     private static readonly double[] Steps = [1e-5, 1e-5, 1e-4, 1e-6, 1e-6];
 
     /// <summary>The best poses with the Cholesky factor of the information there, and the misfit, priors included.</summary>
@@ -33,7 +36,8 @@ internal static class PoseSearch
     {
         yield return (0, 0);
         if (slant < 0.05) yield break;
-        foreach (var (right, down) in new[] { (1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, 1), (1, -1), (-1, -1) }) yield return (0.15 * right, 0.15 * down);
+        var away = slant < Wide ? 0.15 : 0.6;
+        foreach (var (right, down) in new[] { (1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, 1), (1, -1), (-1, -1) }) yield return (away * right, away * down);
     }
 
     private static PoseMode? Descend(PoseLikelihood likelihood, double[] at, double[] centre, double[] spreads)

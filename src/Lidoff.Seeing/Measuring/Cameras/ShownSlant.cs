@@ -17,9 +17,9 @@ internal sealed record ShownSlant(double Ratio, double Degrees, double Low, doub
     private const double MostRatio = 1000;
 
     /// <summary>From the poses that are left, and what was believed before: posterior odds over prior odds.</summary>
-    public static double LikelihoodRatio(PoseFit fit)
+    public static double LikelihoodRatio(PoseFit fit, CameraBelief belief)
     {
-        var (leans, believed) = (fit.Share(pose => pose.SlantDegrees > Square), CameraBelief.Beyond(Square));
+        var (leans, believed) = (fit.Share(pose => pose.SlantDegrees > Square), belief.Beyond(Square));
         return Math.Min(MostRatio, leans / Math.Max(1e-6, 1 - leans) / (believed / (1 - believed)));
     }
 
