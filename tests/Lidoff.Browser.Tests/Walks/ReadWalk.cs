@@ -38,9 +38,7 @@ public sealed class ReadWalk(TheBrowser browser) : BrowserTest(browser)
         await window.Page.Keyboard.PressAsync("c");
         var line = window.Page.Locator("#mark-U1");
         await Assertions.Expect(line).ToBeFocusedAsync();
-        // Look-alikes stay open: the zero that ends the second line may be an O to the reader. A person settles it.
-        await Assertions.Expect(line).ToHaveValueAsync(string.Join('/', Mark("U1")).Replace("E0/", "E0|O/", StringComparison.Ordinal));
-        await line.FillAsync(string.Join('/', Mark("U1")));
+        await Assertions.Expect(line).ToHaveValueAsync(string.Join('/', Mark("U1")));
         await window.Page.Keyboard.PressAsync("End");
         await window.Page.Keyboard.PressAsync("Backspace");
         await window.Page.Keyboard.TypeAsync("?");
