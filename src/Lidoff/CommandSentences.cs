@@ -81,6 +81,18 @@ public static class CommandSentences
     /// <summary>An option that a command does not have.</summary>
     public static string UnknownOption(string option) => $"There is no option {Seeing.SeeingSentences.Quoted(option)}; a name that begins with a dash is given after --.";
 
+    /// <summary>An argument that a command cannot do without.</summary>
+    public static string MissingArgument(string name, string? what) => what is { Length: > 0 } ? $"{name} is missing: {char.ToLowerInvariant(what[0])}{what[1..]}" : $"{name} is missing.";
+
+    /// <summary>An option without its value.</summary>
+    public static string MissingValue(string option) => $"{option} is given without its value.";
+
+    /// <summary>An option that wants a number and was given something else.</summary>
+    public static string NoNumber(string option, string value) => $"{option} wants a number; {Seeing.SeeingSentences.Quoted(value)} is none.";
+
+    /// <summary>A file without a byte in it that was put into a dossier.</summary>
+    public static string EmptyFile(string name) => $"{Seeing.SeeingSentences.Quoted(name)} is empty (0 bytes); it is kept as it is, and there is nothing in it to look at.";
+
     /// <summary>Options of pictures beside those of a dossier.</summary>
     public const string ReadPicturesOnly = "--box, --upright, --bands and --parts are for pictures; --spot and --all read a dossier's marks where its spots lie.";
 

@@ -70,9 +70,15 @@ public sealed class AddCommand : ILidoffCommand
             }
         });
 
-    /// <summary>Says what is odd about a picture. A broken one is kept all the same: nothing is lost, and it is said.</summary>
+    /// <summary>Says what is odd about a file. A broken picture is kept all the same: nothing is lost, and it is said.</summary>
     private static bool Remarks(Seat seat, Workspace workspace, FileAdded fact)
     {
+        if (fact.Bytes == 0)
+        {
+            seat.Talk.Say(CommandSentences.EmptyFile(fact.Name));
+            return true;
+        }
+
         if (!fact.Type.StartsWith("image/", StringComparison.Ordinal)) return false;
         var header = PictureFile.Check(workspace.Files.PathOf(fact.Sha256), fact.Name);
         if (!header.Ok) seat.Talk.SayFaults(header.Faults);

@@ -58,6 +58,8 @@ public sealed class JournalCommandTests : IDisposable
     [InlineData(ExitCodes.Refused, "There is no file 'gone.jsonl'.", "note", "d", "gone.jsonl")]
     [InlineData(ExitCodes.Usage, "The report cannot be written as pdf yet; html, md and json can.", "tell", "d", "--to", "out", "--as", "pdf")]
     [InlineData(ExitCodes.Usage, "lidoff capture is promised and not built yet; `lidoff --help` lists what works today.", "capture", "x.csv")]
+    [InlineData(ExitCodes.Usage, "FILE is missing: files to add.", "add", "d")]
+    [InlineData(ExitCodes.Usage, "DOSSIER is missing: short name of the dossier.", "add")]
     [InlineData(ExitCodes.Usage, "Unrecognized command or argument 'nmae'.", "nmae")]
     [InlineData(ExitCodes.Usage, "--port wants a number from 0 to 65535.", "bench", "--port", "70000")]
     [InlineData(ExitCodes.Usage, "--watch and --into go together: the folder, and the dossier its files go into.", "bench", "--watch", "card")]
@@ -68,6 +70,32 @@ public sealed class JournalCommandTests : IDisposable
         var (code, talk) = await Run(arguments);
         Assert.Equal(expected, code);
         Assert.Contains(sentence, talk.Said);
+    }
+
+    [Theory]
+    [InlineData("--port is given without its value.", "bench", "--port")]
+    [InlineData("--port wants a number from 0 to 65535.", "bench", "--port", "--no-browser")]
+    [InlineData("--port wants a number from 0 to 65535.", "demo", "--port", "abc")]
+    [InlineData("--seed wants a number; “abc” is none.", "reckon", "--seed", "abc")]
+    [InlineData("--watch is given without its value.", "bench", "--watch")]
+    [InlineData("--box is given without its value.", "read", "top.jpg", "--box")]
+    [InlineData("--as is given without its value.", "tell", "d", "--to", "out", "--as")]
+    public async Task An_option_without_its_value_is_asked_for_it(string sentence, params string[] arguments)
+    {
+        var talk = new RecordedTalk();
+        Assert.Equal(ExitCodes.Usage, await LidoffProgram.Run(arguments, Seats.Of(talk, folder.Path), TestContext.Current.CancellationToken));
+        Assert.Contains(sentence, talk.Said);
+    }
+
+    [Fact]
+    public async Task An_empty_file_is_kept_and_said()
+    {
+        await Run("new", "d");
+        File.WriteAllText(folder["card.csv"], "");
+        var (code, talk) = await Run("add", "d", folder["card.csv"]);
+        Assert.Equal(ExitCodes.Look, code);
+        Assert.Equal("“card.csv” is empty (0 bytes); it is kept as it is, and there is nothing in it to look at.", Assert.Single(talk.Said));
+        Assert.Single(await Entries(), line => line.Contains("\"kind\":\"file\"", StringComparison.Ordinal));
     }
 
     [Fact]
