@@ -52,7 +52,8 @@ export class Recorder {
     sessionStorage.setItem(KEPT, this.id);
     if (this.stopped) { this.drop(); return; }
     this.media = new MediaRecorder(new MediaStream([...stream.getVideoTracks(), ...(this.sound?.getAudioTracks() ?? [])]), { mimeType: type, videoBitsPerSecond: 8e6 });
-    this.media.onstart = () => { this.began ??= performance.now(); };
+    // The video's own time begins with the first frame that was recorded, on a busy machine up to a second after the key: moments count from there.
+    this.media.onstart = () => { this.began = performance.now(); };
     this.media.ondataavailable = ({ data }) => {
       if (!data.size) return;
       this.waiting.push(data);

@@ -62,7 +62,7 @@ public abstract class BrowserTest(TheBrowser browser) : IAsyncLifetime
         {
             await window.Wear(look);
             await Shoot(window, what + " " + look);
-            wrongs.AddRange(await window.Broken(look));
+            wrongs.AddRange(await window.Wrongs(look));
         }
 
         await window.Wear(Look.Wide);

@@ -79,7 +79,7 @@ public sealed class Window
     /// What is wrong with the page in a look it wears: broken rules of axe-core (WCAG 2.2 A and AA, and its best practices; none is switched off)
     /// and sideways scrolling. Nothing but colours differs in the dark, so only the rules about colours are tried there.
     /// </summary>
-    public async Task<IReadOnlyList<string>> Broken(Look look)
+    public async Task<IReadOnlyList<string>> Wrongs(Look look)
     {
         ArgumentNullException.ThrowIfNull(look);
         var dark = look.Colours == ColorScheme.Dark;
