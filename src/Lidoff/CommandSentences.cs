@@ -88,7 +88,7 @@ public static class CommandSentences
     public static string MissingValue(string option) => $"{option} is given without its value.";
 
     /// <summary>An option that wants a number and was given something else.</summary>
-    public static string NoNumber(string option, string value) => $"{option} wants a number; {Seeing.SeeingSentences.Quoted(value)} is none.";
+    public static string NoNumber(string option, string value) => $"{option} wants a number; {Seeing.SeeingSentences.Quoted(value)} is none that it takes.";
 
     /// <summary>A file without a byte in it that was put into a dossier.</summary>
     public static string EmptyFile(string name) => $"{Seeing.SeeingSentences.Quoted(name)} is empty (0 bytes); it is kept as it is, and there is nothing in it to look at.";

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using System.Security.Cryptography;
 using Lidoff.Evidence.Entries;
 using Lidoff.Evidence.Store;
@@ -13,14 +12,6 @@ public static class Desk
 {
     /// <summary>Every evidence kind.</summary>
     public static EvidenceKinds Kinds => DossierKinds.All;
-
-    /// <summary>True where an option that wants a value stands without one, or one of a command's does. The parser says so; asking for the value would throw.</summary>
-    public static bool LacksValue(SymbolResult result) => result switch
-    {
-        OptionResult { Implicit: false, Tokens.Count: 0 } option => option.Option.Arity.MinimumNumberOfValues > 0,
-        CommandResult command => command.Children.OfType<OptionResult>().Any(LacksValue),
-        _ => false,
-    };
 
     /// <summary>Opens a dossier with its live model.</summary>
     public static Outcome<OpenDossier> Dossier(Seat seat, Workspace workspace, string name) => OpenDossier.Open(workspace, name, Ranker(seat, workspace));

@@ -59,7 +59,7 @@ public static class LidoffProgram
         if (parsed.Errors.Count + unknown.Count > 0)
         {
             foreach (var option in unknown) seat.Talk.Say(CommandSentences.UnknownOption(option));
-            foreach (var error in parsed.Errors) seat.Talk.Say(Said(error));
+            foreach (var said in parsed.Errors.Select(WrongCall.Says).Distinct()) seat.Talk.Say(said);
             seat.Talk.Say($"`lidoff {(CommandTable.Find(first) is null ? "" : first + " ")}--help` shows how it is called.");
             return ExitCodes.Usage;
         }
@@ -70,14 +70,6 @@ public static class LidoffProgram
         if (help.ToString().TrimEnd() is { Length: > 0 } words) seat.Talk.Line(words);
         return code;
     }
-
-    private static string Said(ParseError error) => error.SymbolResult switch
-    {
-        OptionResult option when Desk.LacksValue(option) => CommandSentences.MissingValue(option.Option.Name),
-        OptionResult { Tokens: [var token] } option when error.Message.StartsWith("Cannot parse argument", StringComparison.Ordinal) => CommandSentences.NoNumber(option.Option.Name, token.Value),
-        ArgumentResult { Tokens.Count: 0 } argument => CommandSentences.MissingArgument(argument.Argument.Name, argument.Argument.Description),
-        _ => error.Message,
-    };
 
     // An argument that takes any name takes a mistyped option too: what begins with a dash is one, unless it stands after "--".
     private static IEnumerable<string> UnknownOptions(ParseResult parsed, IReadOnlyList<string> arguments)

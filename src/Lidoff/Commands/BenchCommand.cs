@@ -25,7 +25,7 @@ public sealed class BenchCommand : ILidoffCommand
         command.Options.Add(into);
         command.Validators.Add(result =>
         {
-            if (Desk.LacksValue(result)) return;
+            if (WrongCall.LacksValue(result)) return;
             if (result.GetValue(watch) is null != result.GetValue(into) is null) result.AddError("--watch and --into go together: the folder, and the dossier its files go into.");
         });
         command.SetAction(async (parsed, stop) =>
@@ -43,8 +43,8 @@ public sealed class BenchCommand : ILidoffCommand
         var port = new Option<int?>("--port") { Description = "Port on 127.0.0.1; 0 takes a free one. Without it the usual one, or a free one where that is taken." };
         port.Validators.Add(result =>
         {
-            // By its text: asking for a number that is none would throw.
-            if (result.Tokens is [var token] && !(int.TryParse(token.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number <= 65535)) result.AddError("--port wants a number from 0 to 65535.");
+            // By its text: asking for a number that is none would throw, and the parser says so itself.
+            if (result.Tokens is [var token] && int.TryParse(token.Value, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) && number is < 0 or > 65535) result.AddError("--port wants a number from 0 to 65535.");
         });
         return port;
     }

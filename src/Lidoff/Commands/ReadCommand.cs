@@ -34,7 +34,7 @@ public sealed class ReadCommand : ILidoffCommand
         // What is wrong with a call is said all at once, with what the parser finds.
         command.Validators.Add(result =>
         {
-            if (Desk.LacksValue(result)) return;
+            if (WrongCall.LacksValue(result)) return;
             var stored = result.GetValue(all) || result.GetValue(spots) is { Length: > 0 };
             if (result.GetValue(box) is { } text && Box(text) is { Ok: false } fault) result.AddError(fault.Faults[0].Say);
             if (stored && (result.GetValue(box) is not null || result.GetValue(upright) || result.GetValue(bands) || result.GetValue(parts))) result.AddError(CommandSentences.ReadPicturesOnly);

@@ -74,9 +74,10 @@ public sealed class JournalCommandTests : IDisposable
 
     [Theory]
     [InlineData("--port is given without its value.", "bench", "--port")]
-    [InlineData("--port wants a number from 0 to 65535.", "bench", "--port", "--no-browser")]
-    [InlineData("--port wants a number from 0 to 65535.", "demo", "--port", "abc")]
-    [InlineData("--seed wants a number; “abc” is none.", "reckon", "--seed", "abc")]
+    [InlineData("--port wants a number; “--no-browser” is none that it takes.", "bench", "--port", "--no-browser")]
+    [InlineData("--port wants a number; “abc” is none that it takes.", "demo", "--port", "abc")]
+    [InlineData("--port wants a number; “99999999999” is none that it takes.", "demo", "--port", "99999999999")]
+    [InlineData("--seed wants a number; “abc” is none that it takes.", "reckon", "--seed", "abc")]
     [InlineData("--watch is given without its value.", "bench", "--watch")]
     [InlineData("--box is given without its value.", "read", "top.jpg", "--box")]
     [InlineData("--as is given without its value.", "tell", "d", "--to", "out", "--as")]
