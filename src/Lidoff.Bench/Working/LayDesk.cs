@@ -119,7 +119,7 @@ public sealed class LayDesk : IDisposable
             .Set("u_px", U(named.Max(each => each.Mark.First.UPx), rest / scale), U(named.Max(each => each.Mark.Second.UPx), rest))
             .Set("rests_px", [.. named.Select(each => Math.Round(each.Mark.RestPx, 3))])
             .Set("agree", (long)match.Pairs.Count).Set("of", (long)match.Of).Set("by_chance", Math.Round(match.ByChance, 3)).Set("log10_odds", Math.Round(match.LogOdds / Elementary.Log(10), 1))
-            .Set("settings", FormattableString.Invariant($"holes and lands, seed {Seed}")).Set("program", Version()).Set("says", match.Says);
+            .Set("settings", FormattableString.Invariant($"holes and lands, letters apart, seed {Seed}")).Set("program", Version()).Set("says", match.Says);
     }
 
     private static double U(double edge, double rest) => Math.Round(Math.Max(0.05, Math.Sqrt((edge * edge) + (rest * rest))), 3);

@@ -29,6 +29,16 @@ public static class FindingSentences
         ? $"{SeeingSentences.Quoted(second)} lies mirrored to {SeeingSentences.Quoted(first)}, although both are noted as one side: one of them shows the other side, or was mirrored before it came here."
         : $"{SeeingSentences.Quoted(second)} lies on {SeeingSentences.Quoted(first)} as from the same side, although they are noted as two: one of the notes is wrong, or one picture was mirrored before it came here.";
 
+    /// <summary>Too little against what was noted.</summary>
+    public static string OnlyAgainstSides(string first, string second, bool mirrored, int agree) =>
+        $"{SeeingSentences.Quoted(second)} fits on {SeeingSentences.Quoted(first)} only {(mirrored ? "mirrored" : "as from the same side")} ({agree.ToString(CultureInfo.InvariantCulture)} holes), although they are noted as {(mirrored ? "one side" : "two sides")}, "
+        + "and that is too little to go against the notes: something beside the board may be the same in both. Nothing was changed; correct the side where it is wrong, or point at landmarks by hand (K).";
+
+    /// <summary>One side by its holes, not by its looks.</summary>
+    public static string UnlikeSides(string first, string second, int agree) =>
+        $"{SeeingSentences.Quoted(second)} fits on {SeeingSentences.Quoted(first)} as from the same side ({agree.ToString(CultureInfo.InvariantCulture)} holes), but the two do not look alike there: something beside the board may be the same in both. "
+        + "Nothing was changed; say which side each picture shows, or point at landmarks by hand (K).";
+
     /// <summary>Turned.</summary>
     public static string Turned(string second, string first, double degrees) => string.Create(
         CultureInfo.InvariantCulture, $"{SeeingSentences.Quoted(second)} is turned by {Math.Round(Math.Abs(degrees)):0}° {(degrees > 0 ? "clockwise" : "anticlockwise")} against {SeeingSentences.Quoted(first)}.");

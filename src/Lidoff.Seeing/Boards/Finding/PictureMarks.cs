@@ -15,6 +15,8 @@ public sealed record PictureMarks(PictureFrame Frame, ValueList<FoundMark> Marks
     /// <summary>More round things than this are not looked at: those that stand out least are left out.</summary>
     public const int Most = 240;
 
+    private ValueList<FoundMark>? all;
+
     // Middles are found to a tenth of a pixel of this size, which is 2 µm on a board 40 mm wide.
     private const int LongestSide = 2200;
 
@@ -31,6 +33,12 @@ public sealed record PictureMarks(PictureFrame Frame, ValueList<FoundMark> Marks
     /// <summary>A small copy to tell two sides from one by; null where there is none.</summary>
     internal SmoothLevel? Sketch { get; init; }
 
-    internal static PictureMarks Of(GreyPicture grey, PictureFrame frame) =>
-        new(frame, [.. RoundMerge.Of(RoundSearch.Find(grey)).Take(Most)]) { Sketch = Likeness.Sketch(grey) };
+    /// <summary>The same with letters among them, which pictures of one side share as well.</summary>
+    internal PictureMarks WithLetters => this with { Marks = all ?? Marks };
+
+    internal static PictureMarks Of(GreyPicture grey, PictureFrame frame)
+    {
+        var found = RoundMerge.Of(RoundSearch.Find(grey));
+        return new(frame, [.. LetterRows.Without(grey, found).Take(Most)]) { Sketch = Likeness.Sketch(grey), all = [.. found.Take(Most)] };
+    }
 }

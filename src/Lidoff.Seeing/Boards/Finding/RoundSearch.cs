@@ -24,6 +24,12 @@ internal static class RoundSearch
     private const double MostOval = 0.13;
     private const double LeastEven = 0.3;
 
+    // At the spot's own size the disc is two pixels, and its blur is as wide: there it only has to be closed. What it is in truth, and how large, the finest look says: a plated
+    // hole whose wall is lit from one side seems a third smaller and askew from far.
+    private const double RoughlyHeld = 0.62;
+    private const double RoughlyOval = 0.2;
+    private const double MostGrown = 0.8;
+
     // Smaller ones are grain as often as holes, px.
     private const double LeastRadius = 2.2;
 
@@ -114,17 +120,21 @@ internal static class RoundSearch
     private static (FoundMark Mark, double Held)? Edge(List<SmoothLevel> looks, double x, double y, double radius, bool dark)
     {
         var at = looks.Count - 1;
-        if (RoundEdge.Around(looks[at], x, y, radius, dark) is not { } edge || !Round(edge)) return null;
+        if (RoundEdge.Around(looks[at], x, y, radius, dark) is not { } edge || !Roughly(edge)) return null;
         for (var finer = 0; finer < 2 && at > 0; finer++)
         {
             at--;
-            if (RoundEdge.Around(looks[at], edge.X * 2, edge.Y * 2, edge.Radius * 2, dark) is not { } better || !Round(better) || Math.Abs(better.Radius - (2 * edge.Radius)) > 0.4 * edge.Radius) return null;
+            if (RoundEdge.Around(looks[at], edge.X * 2, edge.Y * 2, edge.Radius * 2, dark) is not { } better || !Roughly(better) || Math.Abs(better.Radius - (2 * edge.Radius)) > MostGrown * edge.Radius) return null;
             edge = better;
         }
+
+        if (!Round(edge)) return null;
 
         var px = looks[at].Px;
         return (new(new(edge.X * px, edge.Y * px), edge.Radius * px, edge.U * px, dark ? MarkSort.Dark : MarkSort.Bright, edge.Even * edge.Held), edge.Held);
     }
+
+    private static bool Roughly(RoundEdge edge) => edge.Held >= RoughlyHeld && edge.Oval <= RoughlyOval;
 
     private static bool Round(RoundEdge edge) => edge.Held >= LeastHeld && edge.Oval <= MostOval && edge.Even >= LeastEven && edge.Radius >= LeastRadius && edge.Rest <= Math.Min(0.22 + (0.022 * edge.Radius), 0.09 * edge.Radius);
 }

@@ -27,7 +27,18 @@ public static class BoardMatcher
     // Two pictures of one side are alike by 0.89 and more, of two sides by 0.29 and less (rendered boards with lens, light and slant; 0.99 for a
     // photograph and its smaller copy).
     private const double Alike = 0.55;
+    private const double Unlike = 0.3;
     private const int Guesses = 90;
+
+    // What was noted of two sides is wrong in one pair of some thousand, or so it is taken here (a judgement): a way against it must be so much surer.
+    private const double OverSides = MostLogOdds - 7;
+
+    // Marks that agree tell how alike a board looks where they reach over so much of what all marks do: within a caption all is alike.
+    private const double LeastReach = 0.2;
+
+    // A row and one and a half marks beside it fix a view (eight numbers: five by the row), so that as many again are needed to speak for it and more.
+    private const int BesideRow = 4;
+    private const double RowShare = 0.004;
 
     // Fits that differ by less than this share of the board are one: of two pictures of one side what stands up makes another, a little beside.
     private const double OneFit = 0.015;
@@ -45,20 +56,61 @@ public static class BoardMatcher
         }
 
         var (from, to) = (new MarkField(first.Marks), new MarkField(second.Marks));
-        var (seeds, tried) = MatchSeeds.Of(from, to, seed, Guesses);
-        var log = Elementary.Log(Math.Max(1, tried));
-        var fits = Distinct(from, to, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().OrderBy(fit => fit.LogOdds)]);
-        var most = fits.Count == 0 ? 0 : fits.Max(fit => fit.Pairs.Count);
+        var (fits, log) = Fits(from, to, seed);
+        var laid = ByHoles(first, second, saidMirrored, from, to, fits, log);
+        // Where no holes speak for two sides, letters may for one.
+        return laid.Ok || (saidMirrored ?? fits.Exists(fit => fit.Mirrored && Holds(fit))) ? laid : ByLettersToo(first, second, seed) ?? laid;
+    }
+
+    private static bool Holds(MatchFit fit) => fit.LogOdds < MostLogOdds && fit.Pairs.Count >= Least;
+
+    private static Outcome<BoardMatch> ByHoles((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, bool? saidMirrored, MarkField from, MarkField to, List<MatchFit> fits, double log)
+    {
         var held = fits.Where(fit => fit.LogOdds < AlsoLogOdds && fit.Pairs.Count >= Least).ToList();
-        if (held.Count == 0 || held[0].LogOdds > MostLogOdds) return Refused(first, second, from, to, fits, most);
+        if (held.Count == 0 || held[0].LogOdds > MostLogOdds) return Refused(first, second, from, to, fits, fits.Count == 0 ? 0 : fits.Max(fit => fit.Pairs.Count));
         // A caption, a ruler or the table may be the same in both pictures while the board was turned over between them: what was noted of the
         // sides comes first, where a way that agrees with it is no accident.
-        if (saidMirrored is { } said && held.Any(fit => fit.Mirrored == said && fit.LogOdds < MostLogOdds)) held.RemoveAll(fit => fit.Mirrored != said);
+        if (saidMirrored is { } said && held.Exists(fit => fit.Mirrored == said && Holds(fit))) held.RemoveAll(fit => fit.Mirrored != said);
+        if (Doubtful(first, second, from, held[0], saidMirrored) is { } doubt) return doubt;
         var open = Open(held);
         if (open.TrueForAll(fit => fit.Mirrored == open[0].Mirrored)) open = ByLooks(first.Marks, second.Marks, from, open);
         if (open.Count > 1) return new Fault(second.Name, "a board that lies one way only", FindingSentences.SeveralWays(first.Name, second.Name, [.. open.Select(fit => (fit.Pairs.Count, fit.Mirrored, Turn(fit, first.Marks)))]));
         return Answer(first, second, from, to, open[0].OnBoard(from, to, log), saidMirrored);
     }
+
+    // Letters are the same in two pictures of one side, and those of a caption in any two: they count where the board looks alike between the holes that agree as well, and never for two sides.
+    private static Outcome<BoardMatch>? ByLettersToo((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, ulong seed)
+    {
+        var (holes, one, other) = (first.Marks.Marks.ToHashSet(), first.Marks.WithLetters, second.Marks.WithLetters);
+        var (from, to) = (new MarkField(one), new MarkField(other));
+        var (fits, log) = Fits(from, to, seed);
+        var held = fits.Where(fit => !fit.Mirrored && Holds(fit)).ToList();
+        if (held.Count == 0) return null;
+        var open = ByLooks(one, other, from, Open(held));
+        if (open.Count > 1 || Looks(one, other, from, open[0], holes) < Alike) return null;
+        return Answer((first.Name, one), (second.Name, other), from, to, open[0].OnBoard(from, to, log), saidMirrored: false);
+    }
+
+    private static (List<MatchFit> Fits, double LogTried) Fits(MarkField from, MarkField to, ulong seed)
+    {
+        var (seeds, tried) = MatchSeeds.Of(from, to, seed, Guesses);
+        var log = Elementary.Log(Math.Max(1, tried));
+        return (Distinct(from, to, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().Where(fit => StraightRow.Beside([.. fit.Pairs.Select(pair => from.Marks[pair.From].At)], RowShare * from.Extent) >= BesideRow).OrderBy(fit => fit.LogOdds)]), log);
+    }
+
+    /// <summary>What speaks against the best way beside accident: the sides noted, and pictures of one side that do not look alike.</summary>
+    private static Fault? Doubtful((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MarkField from, MatchFit best, bool? saidMirrored)
+    {
+        var against = saidMirrored is { } said && said != best.Mirrored;
+        if (best.Mirrored) return against && best.LogOdds > OverSides ? Against(first, second, best) : null;
+        if (saidMirrored == false) return null;
+        var alike = Looks(first.Marks, second.Marks, from, best);
+        if (against) return best.LogOdds > OverSides || alike < Alike ? Against(first, second, best) : null;
+        return alike < Unlike ? new Fault(second.Name, "pictures of one side that look alike", FindingSentences.UnlikeSides(first.Name, second.Name, best.Pairs.Count)) : null;
+    }
+
+    private static Fault Against((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MatchFit fit) =>
+        new(second.Name, "pictures that lie as their sides say", FindingSentences.OnlyAgainstSides(first.Name, second.Name, fit.Mirrored, fit.Pairs.Count));
 
     private static Outcome<BoardMatch> Answer((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MarkField from, MarkField to, MatchFit fit, bool? saidMirrored)
     {
@@ -117,9 +169,16 @@ public static class BoardMatcher
     // Two pictures of one side show the same parts: where one way alone makes them alike, it is that one.
     private static List<MatchFit> ByLooks(PictureMarks first, PictureMarks second, MarkField from, List<MatchFit> open)
     {
-        var looks = open.ConvertAll(fit => (Fit: fit, Alike: Likeness.Of(first.Sketch, second.Sketch, fit.Map, [.. fit.Pairs.Select(pair => from.Marks[pair.From])])));
+        var looks = open.ConvertAll(fit => (Fit: fit, Alike: Looks(first, second, from, fit)));
         var best = looks.MaxBy(look => look.Alike);
         return best.Alike > Alike && looks.TrueForAll(look => look.Fit == best.Fit || look.Alike < 0.5 * best.Alike) ? [best.Fit] : open;
+    }
+
+    // How alike the board looks by a way, between those of some marks that agree; 0 where these keep to a small part of what is there.
+    private static double Looks(PictureMarks first, PictureMarks second, MarkField from, MatchFit fit, HashSet<FoundMark>? some = null)
+    {
+        List<FoundMark> agreeing = [.. fit.Pairs.Select(pair => from.Marks[pair.From]).Where(mark => some?.Contains(mark) != false)];
+        return Scattered.Area(agreeing.Select(mark => mark.At)) < LeastReach * Scattered.Area(from.Marks.Select(mark => mark.At)) ? 0 : Likeness.Of(first.Sketch, second.Sketch, fit.Map, agreeing);
     }
 
     private static double Turn(MatchFit fit, PictureMarks first)
