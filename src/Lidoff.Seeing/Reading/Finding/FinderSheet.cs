@@ -23,13 +23,14 @@ public sealed record FinderSheet(float[] Pixels, int Width, int Height, int Vali
     /// <param name="picture">Brightness of the picture.</param>
     /// <param name="region">What of it.</param>
     /// <param name="coarser">How long its longer side is on the sheet, of the usual.</param>
-    public static FinderSheet Of(GreyPyramid picture, PictureRegion region, double coarser = 1)
+    /// <param name="cubic">Whether a cubic, and not a straight line, lies between the pixels of what is enlarged.</param>
+    public static FinderSheet Of(GreyPyramid picture, PictureRegion region, double coarser = 1, bool cubic = true)
     {
         var scale = coarser * LongSide / Math.Max(region.Width, region.Height);
         var (w, h) = (Math.Clamp((int)Math.Round(region.Width * scale), 1, LongSide), Math.Clamp((int)Math.Round(region.Height * scale), 1, LongSide));
         var (along, down) = (region.Along, region.Down);
         var grey = picture.Sample(
-            region.At(-0.5, -0.5), (along.X * region.Width / w, along.Y * region.Width / w), (down.X * region.Height / h, down.Y * region.Height / h), w, h);
+            region.At(-0.5, -0.5), (along.X * region.Width / w, along.Y * region.Width / w), (down.X * region.Height / h, down.Y * region.Height / h), w, h, cubic);
         NetworkInput.Normalise(grey);
         var (width, height) = (Up(w), Up(h));
         return new(NetworkInput.Padded(grey, w, h, width, height), width, height, w, h, region);

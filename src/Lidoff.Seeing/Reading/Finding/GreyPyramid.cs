@@ -38,7 +38,8 @@ public sealed class GreyPyramid
     /// <param name="down">From one row to the next.</param>
     /// <param name="columns">How many.</param>
     /// <param name="rows">How many.</param>
-    public float[] Sample(PicturePoint corner, (double X, double Y) right, (double X, double Y) down, int columns, int rows)
+    /// <param name="cubic">Whether a cubic, and not a straight line, lies between pixels where the grid is finer than they are.</param>
+    public float[] Sample(PicturePoint corner, (double X, double Y) right, (double X, double Y) down, int columns, int rows, bool cubic = false)
     {
         var longest = Math.Max(Length(right), Length(down)) / step;
         var depth = 0;
@@ -52,6 +53,8 @@ public sealed class GreyPyramid
         var scale = step * (1 << depth);
         // Steps of one to two pixels of this level: two taps along each side of the parallelogram stand for its area.
         var taps = Math.Max(Length(right), Length(down)) / scale > 1 ? 2 : 1;
+        // The networks learnt from lost resolution brought back by a cubic; a straight line between pixels leaves facets that they take for strokes.
+        var finer = cubic && depth == 0 && longest < 1;
         var grid = new float[columns * rows];
         for (var j = 0; j < rows; j++)
         {
@@ -63,7 +66,8 @@ public sealed class GreyPyramid
                     for (var b = 0; b < taps; b++)
                     {
                         var (u, v) = (i + ((a + 0.5) / taps), j + ((b + 0.5) / taps));
-                        sum += level.At((corner.X + (u * right.X) + (v * down.X) - left) / scale, (corner.Y + (u * right.Y) + (v * down.Y) - top) / scale);
+                        var (x, y) = ((corner.X + (u * right.X) + (v * down.X) - left) / scale, (corner.Y + (u * right.Y) + (v * down.Y) - top) / scale);
+                        sum += finer ? level.Between(x, y) : level.At(x, y);
                     }
                 }
 
@@ -97,6 +101,33 @@ public sealed class GreyPyramid
             double upper = (Pixels[(y0 * Width) + x0] * (1 - dx)) + (Pixels[(y0 * Width) + x1] * dx);
             double lower = (Pixels[(y1 * Width) + x0] * (1 - dx)) + (Pixels[(y1 * Width) + x1] * dx);
             return (upper * (1 - dy)) + (lower * dy);
+        }
+
+        /// <summary>Cubic convolution with a slope of -1/2 (R. G. Keys, IEEE Trans. ASSP 29, 1981), within what a pixel can be.</summary>
+        public double Between(double x, double y)
+        {
+            var (fx, fy) = (Math.Clamp(x - 0.5, 0, Width - 1), Math.Clamp(y - 0.5, 0, Height - 1));
+            var (x0, y0) = ((int)fx, (int)fy);
+            Span<double> across = stackalloc double[4], down = stackalloc double[4];
+            Weights(fx - x0, across);
+            Weights(fy - y0, down);
+            var sum = 0.0;
+            for (var b = 0; b < 4; b++)
+            {
+                var row = Math.Clamp(y0 + b - 1, 0, Height - 1) * Width;
+                for (var a = 0; a < 4; a++) sum += down[b] * across[a] * Pixels[row + Math.Clamp(x0 + a - 1, 0, Width - 1)];
+            }
+
+            return Math.Clamp(sum, 0, 1);
+        }
+
+        private static void Weights(double t, Span<double> w)
+        {
+            var (t2, t3) = (t * t, t * t * t);
+            w[0] = (-0.5 * t3) + t2 - (0.5 * t);
+            w[1] = (1.5 * t3) - (2.5 * t2) + 1;
+            w[2] = (-1.5 * t3) + (2 * t2) + (0.5 * t);
+            w[3] = (0.5 * t3) - (0.5 * t2);
         }
 
         // An odd last row or column is left out; the rim goes on beyond it.

@@ -33,7 +33,7 @@ public sealed record LineStrip(float[] Pixels, int Width, int ValidWidth)
         var valid = Math.Clamp((int)Math.Round(Rows * grown.Width / grown.Height), 8, Widths[^1]);
         var (along, down) = (grown.Along, grown.Down);
         var grey = picture.Sample(
-            grown.At(-0.5, -0.5), (along.X * grown.Width / valid, along.Y * grown.Width / valid), (down.X * grown.Height / Rows, down.Y * grown.Height / Rows), valid, Rows);
+            grown.At(-0.5, -0.5), (along.X * grown.Width / valid, along.Y * grown.Width / valid), (down.X * grown.Height / Rows, down.Y * grown.Height / Rows), valid, Rows, cubic: true);
         NetworkInput.Normalise(grey);
         var width = Widths.First(each => each >= valid);
         return new(NetworkInput.Padded(grey, valid, Rows, width, Rows), width, valid);

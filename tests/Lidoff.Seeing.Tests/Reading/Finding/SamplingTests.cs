@@ -31,6 +31,23 @@ public sealed class SamplingTests
     }
 
     [Fact]
+    public void A_cubic_between_pixels_follows_a_parabola_and_a_straight_line_does_not()
+    {
+        // R. G. Keys, "Cubic convolution interpolation for digital image processing", IEEE Trans. ASSP 29 (1981): of third order, so that parabolas are met.
+        static double Parabola(double x, double y) => 0.1 + (((x - 10) * (x - 10)) + (y * x)) / 800;
+        var picture = Drawn(24, 20, Parabola);
+        double Worst(bool cubic)
+        {
+            var grid = picture.Sample(new(6, 5), (0.3, 0.1), (-0.1, 0.3), 20, 18, cubic);
+            return grid.Select((grey, k) => Math.Abs(grey - Parabola(6 + (0.3 * ((k % 20) + 0.5)) - (0.1 * ((k / 20) + 0.5)), 5 + (0.1 * ((k % 20) + 0.5)) + (0.3 * ((k / 20) + 0.5))))).Max();
+        }
+
+        Assert.InRange(Worst(cubic: true), 0, 1e-6);
+        // Half way between two pixels a line misses a parabola by an eighth of its second difference.
+        Assert.InRange(Worst(cubic: false), 0.9 * 2 / 800 / 8, 2.0 / 800 / 8 * 1.001);
+    }
+
+    [Fact]
     public void What_is_finer_than_the_grid_is_averaged_not_skipped()
     {
         // Stripes of one pixel, half of them white: from afar an even grey.
