@@ -3,7 +3,8 @@ them, letters turned, stretched and laid over one another, one heavy letter as h
 plain squares, the one or two blocks that stand before a mark where polarity is told.
 All by lot; none is copied from a maker's.
 
-Never a bare ring, nor a disc as large as a letter: a reader that had learnt to read nothing in those dropped zeros at the ends of lines.
+Never a bare ring, nor a disc or a ringed letter as high as the line: a reader that had learnt to read nothing in those dropped zeros
+at the ends of lines.
 """
 import math
 
@@ -81,7 +82,8 @@ def emblem(m, x, y, size, least):
     # A square block is told from every letter, one letter alone only by being larger than the line.
     plain = e((m.kind >= 0.12) & (m.kind < 0.22))
     block = ((0.9 - torch.maximum(x.abs(), y.abs()) * 1.1) * e(size) + 0.5).clamp(0, 1)
-    drawn = torch.where(kind < 0.22, body * (1 - one), torch.where(kind < 0.44, torch.maximum(body - inner, one * inner), torch.where(
+    ringed = (kind >= 0.22) & (kind < 0.44) & (e(2 * size) >= 1.1 * e(least))
+    drawn = torch.where((kind < 0.44) & ~ringed, body * (1 - one), torch.where(kind < 0.44, torch.maximum(body - inner, one * inner), torch.where(
         kind < 0.64, body * stripes, torch.where(kind < 0.84, torch.maximum(one, two), (one - two).abs()))))
     drawn = torch.where(plain, block, torch.where(alone, one, drawn))
     disc = ((e(m.radius) - rho) * e(size) + 0.5).clamp(0, 1)

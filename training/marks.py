@@ -1,7 +1,7 @@
 """Made-up marks: strings of the kinds that stand on packages. None is copied from a part; all are drawn at random.
 
 What a mark is made of (common practice, no source): a maker's prefix of letters with digits and a suffix for grade and
-package; a short code of two to four symbols on small bodies; a date as year and week with or without letters of lot
+package; a short code of two to four symbols on small bodies; what a module's shield says before its number; a date as year and week with or without letters of lot
 and plant; a lot or trace code of letters and digits; a word (a name, a country); a value with a point.
 """
 import random
@@ -85,6 +85,17 @@ def word(r):
     return s if r.random() < 0.8 else s + some(r, DIGITS, 1, 2)
 
 
+TOLD = ("MODEL", "FCC ID", "IC", "TYPE", "REV", "VER", "LOT", "P/N", "S/N", "ISM 2.4G", "WIFI", "CE", "ROHS", "MADE IN", "PA +20 DBM", "802.11",
+        "PB-FREE", "ASSY", "DATE", "MAX", "INPUT", "DC", "USB", "BLE", "RF", "REG", "CHIP", "CORE", "FLASH", "SENSOR", "MODULE")
+
+
+def told(r):
+    """What a shield or can says beside its number (common practice, no source)."""
+    s = r.choice(TOLD)
+    k = r.random()
+    return s if k < 0.25 else s + r.choice((" ", " ", "-")) + (part_number(r) if k < 0.7 else short_code(r) if k < 0.85 else value(r))
+
+
 def value(r):
     k = r.random()
     if k < 0.4:
@@ -99,7 +110,7 @@ def confusing(r):
     return some(r, r.choice(("0OQD", "8B3", "5S", "1IL7T", "6G", "2Z7", "UVY", "MNWH", "CGO0", "EFPR")) + DIGITS + AZ[r.randint(0, 25)], 3, 8, CODED)
 
 
-KINDS = ((part_number, 30), (digits_first, 10), (short_code, 14), (date_code, 13), (trace_code, 14), (lot, 5), (word, 6),
+KINDS = ((part_number, 30), (digits_first, 10), (short_code, 14), (date_code, 13), (trace_code, 14), (lot, 5), (word, 6), (told, 5),
          (value, 5), (confusing, 5))
 
 

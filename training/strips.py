@@ -55,11 +55,12 @@ def aged(x, lot):
 class Strips:
     """Endless batches, by width, so that no column is wasted: (pictures, classes, counts, valid columns)."""
 
-    def __init__(self, atlas, bank, table, device, columns=1024 * 256):
+    def __init__(self, atlas, bank, table, device, columns=1024 * 256, compiled=True):
         self.atlas, self.bank, self.table, self.device = atlas, bank, table, device
         self.columns = columns
-        self.sizes = (48, 48, 48, 42, 36, 30, 24, 20, 16, 13)
-        self.inked, self.aged, self.seen = (nets.compiled(f, device) for f in (inked, aged, wear.seen))
+        # A third of the lines with capitals under 14 rows: on photographs of whole boards most are.
+        self.sizes = (48, 48, 48, 40, 33, 27, 22, 19, 16, 14, 12, 10)
+        self.inked, self.aged = (nets.compiled(f, device) if compiled else f for f in (inked, aged))
 
     def batches(self):
         while True:
@@ -102,9 +103,9 @@ class Strips:
             s = slice(k * n // 6, (k + 1) * n // 6)
             rows = self.sizes[int(torch.randint(len(self.sizes), (1,)))]
             some = wear.Lot(s.stop - s.start, device)
-            part = wear.coarsened(image[s], (rows, max(4, round(width * rows / lines.ROWS))), some, float(torch.rand(1)) < 0.35)
+            part = wear.coarsened(image[s], (rows, max(4, round(width * rows / lines.ROWS))), contrast[s], some, float(torch.rand(1)) < 0.35)
             parts.append(wear.defocused(part, 1 + 4 * float(torch.rand(1))) if float(torch.rand(1)) < 0.15 else part)
-        image = self.seen(torch.cat(parts), contrast, lot)
+        image = wear.seen(torch.cat(parts), contrast, lot)
         classes, counts = plan.classes(self.table)
         counts = torch.where(plan.flipped | nothing, torch.zeros_like(counts), counts)
         return wear.normal(image, plan.valid), classes, counts, plan.valid

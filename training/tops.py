@@ -319,7 +319,7 @@ class Tops:
             s = slice(k * n // pieces, (k + 1) * n // pieces)
             rows = (384, 384, 384, 288, 208, 144, 112, 88)[int(torch.randint(8, (1,)))]
             some = wear.Lot(s.stop - s.start, self.device)
-            part = wear.coarsened(image[s], (rows, rows), some, float(torch.rand(1)) < 0.35)
+            part = wear.coarsened(image[s], (rows, rows), contrast[s], some, float(torch.rand(1)) < 0.35)
             parts.append(wear.defocused(part, float(torch.rand(1)) * 4 + 1) if float(torch.rand(1)) < 0.12 else part)
         image = self.seen(torch.cat(parts), contrast, lot)
         axis = torch.arange(SIDE, device=self.device).float()

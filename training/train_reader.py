@@ -1,20 +1,26 @@
 """Trains the reader on made-up strips for a given time and writes its weights.
 
-    python3 train_reader.py ATLAS SECONDS OUT [--from WEIGHTS] [--seed N] [--marks N] [--rate R]
+    python3 train_reader.py ATLAS SECONDS OUT [--from WEIGHTS] [--seed N] [--marks N] [--rate R] [--compile]     (compiles what draws)
+    torchrun --nproc_per_node N train_reader.py …      the same on N GPUs of one host
 
-The weights are a running average. Prints the loss and, at the end, errors on strips in faces it never saw.
+WEIGHTS is a file of an earlier round or a shipped ONNX file. The weights kept are a running average, written every five minutes.
+Several GPUs draw strips of their own and share the mean of their weights every eight steps. Prints the loss and, at the end,
+errors on strips in faces it never saw.
 """
 import argparse
 import math
+import os
 import time
 
 import numpy as np
 import torch
+import torch.distributed as dist
 import torch.nn.functional as F
 
 import lines
 import marks
 import nets
+import shipped
 import strips
 import symbols
 
@@ -59,38 +65,72 @@ def judged(model, source, batches):
     return errors / total, right / total, total
 
 
+@torch.no_grad()
+def shared(model):
+    """Every process's weights and running figures become the mean of all."""
+    held = [v for v in model.state_dict().values() if v.is_floating_point()]
+    flat = torch.cat([v.reshape(-1).float() for v in held])
+    dist.all_reduce(flat, op=dist.ReduceOp.AVG)
+    for v, part in zip(held, flat.split([v.numel() for v in held])):
+        v.copy_(part.view_as(v))
+
+
+def kept(mean, path):
+    torch.save({k: v.half().cpu() if v.is_floating_point() else v.cpu() for k, v in mean.items()}, path + ".part")
+    os.replace(path + ".part", path)
+
+
 def main():
     p = argparse.ArgumentParser()
     p.add_argument("atlas"), p.add_argument("seconds", type=float), p.add_argument("out")
     p.add_argument("--from", dest="start"), p.add_argument("--seed", type=int, default=1)
     p.add_argument("--marks", type=int, default=4_000_000), p.add_argument("--rate", type=float, default=1.5e-3)
     p.add_argument("--device", default="cuda"), p.add_argument("--columns", type=int, default=1024 * 224)
+    p.add_argument("--compile", action="store_true")
     a = p.parse_args()
     device, begun = a.device, time.time()
-    torch.manual_seed(a.seed)
+    rank, world = int(os.environ.get("RANK", 0)), int(os.environ.get("WORLD_SIZE", 1))
+    if world > 1:
+        device = f"cuda:{rank}"
+        torch.cuda.set_device(rank)
+        dist.init_process_group("nccl")
+    torch.manual_seed(a.seed * 1000 + rank)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
     loaded = dict(np.load(a.atlas))
     bank = torch.from_numpy(marks.bank(a.marks, a.seed)).to(device)
-    source = strips.Strips(lines.Atlas(loaded, device), bank, table(device), device, a.columns)
+    source = strips.Strips(lines.Atlas(loaded, device), bank, table(device), device, a.columns, a.compile)
     model = nets.Reader()
-    if a.start:
+    if a.start and a.start.endswith(".onnx"):
+        shipped.restored(model, a.start, torch.zeros(1, 1, lines.ROWS, lines.WIDTHS[0]))
+    elif a.start:
         nets.restored(model, a.start)
     model = model.to(device).to(memory_format=torch.channels_last)
+    if a.start and a.start.endswith(".onnx"):
+        shipped.steadied(model, [x for _, (x, *_) in zip(range(12), source.batches())])
+    if world > 1:
+        shared(model)
+    model.train()
     decayed = [q for q in model.parameters() if q.dim() > 1]
     plain = [q for q in model.parameters() if q.dim() <= 1]
     optimiser = torch.optim.AdamW([{"params": decayed, "weight_decay": 0.05}, {"params": plain, "weight_decay": 0.0}], a.rate, betas=(0.9, 0.98))
     mean = {k: v.detach().clone().float() for k, v in model.state_dict().items()}
     print("parameters", sum(q.numel() for q in model.parameters()), "faces", len(source.atlas.names), "ready after", round(time.time() - begun), flush=True)
-    network = nets.compiled(model, device)
-    step, shown, seen, first = 0, None, 0, time.time()
+    step, shown, seen, first, written = 0, None, 0, time.time(), 0
+    clock, passed = torch.zeros(1, device=device), 0.0
     for x, classes, counts, valid in source.batches():
-        passed = (time.time() - first) / a.seconds
+        # One clock for all: they stop at the same step.
+        if step % 8 == 0:
+            passed = (time.time() - first) / a.seconds
+            if world > 1:
+                shared(model)
+                dist.broadcast(clock.fill_(passed), 0)
+                passed = clock.item()
         if passed >= 1:
             break
         rate = a.rate * min(1, (step + 1) / 400) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-6
         for group in optimiser.param_groups:
             group["lr"] = rate
-        loss = lost(network, x, classes, counts, valid)
+        loss = lost(model, x, classes, counts, valid)
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
         torch.nn.utils.clip_grad_norm_(model.parameters(), 2.0)
@@ -104,13 +144,20 @@ def main():
                         mean[k].lerp_(v.float(), weight)
         if step % 50 == 0:
             shown = loss.item() if shown is None else 0.9 * shown + 0.1 * loss.item()
-        if step % 500 == 0:
-            print(step, "steps", round(time.time() - first), "s loss", round(shown, 4), "lines", seen, "a second", round(seen / (time.time() - first)), flush=True)
+        if step % 500 == 0 and rank == 0:
+            print(step, "steps", round(time.time() - first), "s loss", round(shown, 4), "lines", seen * world, "a second", round(seen * world / (time.time() - first)), flush=True)
+            if time.time() - first > written + 300:
+                written = time.time() - first
+                kept(mean, a.out)
+    if world > 1:
+        dist.destroy_process_group()
+    if rank > 0:
+        return
     model.load_state_dict({k: (mean[k].to(v.dtype) if v.is_floating_point() else v) for k, v in model.state_dict().items()})
     model.eval()
-    torch.save({k: v.half().cpu() if v.is_floating_point() else v.cpu() for k, v in model.state_dict().items()}, a.out)
-    held = strips.Strips(lines.Atlas(loaded, device, held=True), bank[:200000], table(device), device, a.columns)
-    same = strips.Strips(lines.Atlas(loaded, device), bank[:200000], table(device), device, a.columns)
+    kept(model.state_dict(), a.out)
+    held = strips.Strips(lines.Atlas(loaded, device, held=True), bank[:200000], table(device), device, a.columns, False)
+    same = strips.Strips(lines.Atlas(loaded, device), bank[:200000], table(device), device, a.columns, False)
     torch.manual_seed(7)
     print("known faces: character error %.4f, lines right %.4f of %d" % judged(model, same.batches(), 6))
     print("faces never seen: character error %.4f, lines right %.4f of %d" % judged(model, held.batches(), 6))

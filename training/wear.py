@@ -131,10 +131,18 @@ def packed(x, quality):
     return ((y + 128) / 255)[:, :, :h, :w]
 
 
-def coarsened(x, size, lot, pack):
-    """Lost resolution: as if taken at `size` of the rows, with or without a JPEG file in between."""
+def taken(x, contrast, lot):
+    """What a camera makes of a picture before it is a file: the sensor's noise, smoothed where little stands out, edges sharpened."""
+    x = x + torch.randn_like(x) * (lot.uniform(0, 0.25) * lot.hard * contrast + lot.uniform(0, 0.006))
+    soft = smooth(x, 1.0, 5)
+    x = torch.where(((x - soft).abs() < lot.uniform(0, 0.5) * contrast) & (lot.chance(0.3) > 0), soft, x)
+    return x + lot.chance(0.4) * lot.uniform(0.2, 1.8) * (x - smooth(x, 1.0, 5))
+
+
+def coarsened(x, size, contrast, lot, pack):
+    """Lost resolution: as if taken at `size` of the rows, by a camera that sharpens, with or without a JPEG file in between."""
     h, w = x.shape[2:]
-    small = F.interpolate(x, size, mode="area") if size[0] < h else x
+    small = taken(F.interpolate(x, size, mode="area") if size[0] < h else x, contrast, lot)
     if pack:
         small = packed(small, lot.uniform(40, 96))
     return F.interpolate(small, (h, w), mode="bicubic", align_corners=False) if size[0] < h else small
