@@ -44,6 +44,26 @@ public sealed class NotedSideTests
     }
 
     [Fact]
+    public void A_note_is_overruled_by_a_board_that_lies_mirrored_though_a_few_marks_lie_as_noted()
+    {
+        var (table, holes) = (Places(1, 8), Places(2, 24));
+        Assert.Equal(
+            "“b” lies mirrored to “a”, although both are noted as one side: one of them shows the other side, or was mirrored before it came here.",
+            Assert.Single(BoardMatcher.Match(("a", Marks([.. table, .. holes])), ("b", Marks([.. table.Select(Moved), .. holes.Select(Turned)])), false).Value.Says));
+    }
+
+    // Two rows of twelve holes and seven that are in no row: one hole on the rows fit as well, eleven and eleven of them.
+    [Fact]
+    public void Holes_that_are_in_no_row_tell_one_hole_on_from_none()
+    {
+        List<PicturePoint> rows = [.. Enumerable.Range(0, 12).SelectMany(i => new PicturePoint[] { new(300 + (50 * i), 400), new(330 + (50 * i), 700) })];
+        var (alone, one, other) = (Places(6, 7), Places(2, 9), Places(3, 9));
+        var laid = BoardMatcher.Match(("a", Marks([.. rows, .. alone, .. one])), ("b", Marks([.. rows.Concat(alone).Select(Turned), .. other])), true).Value;
+        Assert.Equal(31, laid.Pairs.Count);
+        Assert.InRange(laid.Map.Map(new(800, 600)).DistanceTo(Turned(new(800, 600))), 0, 1);
+    }
+
+    [Fact]
     public void Pictures_that_do_not_look_alike_are_not_taken_for_one_side_where_no_side_is_noted()
     {
         var (table, one, other) = (Places(1, 14), Places(2, 12), Places(3, 12));

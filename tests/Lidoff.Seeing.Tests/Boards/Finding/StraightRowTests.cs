@@ -11,12 +11,20 @@ public sealed class StraightRowTests
     private static readonly PictureFrame Frame = new(1600, 1200);
 
     [Fact]
-    public void A_row_of_leads_and_three_marks_are_not_one_board_and_with_four_they_are()
+    public void A_row_of_leads_and_three_marks_are_not_one_board_and_with_six_they_are()
     {
         List<PicturePoint> row = [.. Enumerable.Range(0, 12).Select(i => new PicturePoint(500 + (26 * i), 640 + (3 * i)))];
-        List<PicturePoint> beside = [new(120, 150), new(1480, 260), new(1390, 1080), new(210, 1010)];
-        Assert.StartsWith("“b” and “a”", Matched([.. row, .. beside.Take(3)]).Faults[0].Say.Replace("“a” and “b”", "“b” and “a”"), StringComparison.Ordinal);
-        Assert.Equal(16, Matched([.. row, .. beside]).Value.Pairs.Count);
+        List<PicturePoint> beside = [new(120, 150), new(1480, 260), new(1390, 1080), new(210, 1010), new(830, 190), new(1010, 960)];
+        Assert.Contains("do not lie on one board", Matched([.. row, .. beside.Take(3)]).Faults[0].Say, StringComparison.Ordinal);
+        Assert.Equal(18, Matched([.. row, .. beside]).Value.Pairs.Count);
+    }
+
+    [Fact]
+    public void A_header_that_two_boards_have_is_not_one_board()
+    {
+        // Two rows of ten holes, 2.54 mm apart each way, and one hole more that agrees by accident: of 253 pairs of photographed boards one had been taken for one by 14 such holes.
+        List<PicturePoint> header = [.. Enumerable.Range(0, 20).Select(i => new PicturePoint(500 + (40 * (i % 10)), 640 + (40 * (i / 10)))), new(1390, 1080)];
+        Assert.Contains("do not lie on one board", Matched(header).Faults[0].Say, StringComparison.Ordinal);
     }
 
     // One side, turned over; what is on either board besides is not on the other.

@@ -24,6 +24,11 @@ public static class BoardMatcher
     private const double AlsoShare = 0.4;
     private const double Decides = 1e-3;
 
+    // A mark or two agree by accident, whatever the density of marks says: on a photographed pair whose rows fit two holes on as well ten have no twin by the right way and two by the other, on
+    // symmetric boards none to two by either.
+    private const double LeastByChance = 0.5;
+    private const int MostLone = 2;
+
     // Two pictures of one side are alike by 0.89 and more, of two sides by 0.29 and less (rendered boards with lens, light and slant; 0.99 for a
     // photograph and its smaller copy).
     private const double Alike = 0.55;
@@ -32,12 +37,14 @@ public static class BoardMatcher
 
     // What was noted of two sides is wrong in one pair of some thousand, or so it is taken here (a judgement): a way against it must be so much surer.
     private const double OverSides = MostLogOdds - 7;
+    private const double FarLess = 2;
 
     // Marks that agree tell how alike a board looks where they reach over so much of what all marks do: within a caption all is alike.
     private const double LeastReach = 0.2;
 
     // A row and one and a half marks beside it fix a view (eight numbers: five by the row), so that as many again are needed to speak for it and more.
     private const int BesideRow = 4;
+    private const int BesideTwoRows = 3;
     private const double RowShare = 0.004;
 
     // Fits that differ by less than this share of the board are one: of two pictures of one side what stands up makes another, a little beside.
@@ -68,11 +75,14 @@ public static class BoardMatcher
     {
         var held = fits.Where(fit => fit.LogOdds < AlsoLogOdds && fit.Pairs.Count >= Least).ToList();
         if (held.Count == 0 || held[0].LogOdds > MostLogOdds) return Refused(first, second, from, to, fits, fits.Count == 0 ? 0 : fits.Max(fit => fit.Pairs.Count));
-        // A caption, a ruler or the table may be the same in both pictures while the board was turned over between them: what was noted of the
-        // sides comes first, where a way that agrees with it is no accident.
-        if (saidMirrored is { } said && held.Exists(fit => fit.Mirrored == said && Holds(fit))) held.RemoveAll(fit => fit.Mirrored != said);
+        if (saidMirrored is { } said && held.Find(fit => fit.Mirrored == said && Holds(fit)) is { } noted)
+        {
+            var follows = held.Find(fit => fit.Mirrored != said) is { } against && Overrules(first.Marks, second.Marks, from, against, noted) ? !said : said;
+            held.RemoveAll(fit => fit.Mirrored != follows);
+        }
+
         if (Doubtful(first, second, from, held[0], saidMirrored) is { } doubt) return doubt;
-        var open = Open(held);
+        var open = Open(from, to, held, fit => Looks(first.Marks, second.Marks, from, fit) > Alike);
         if (open.TrueForAll(fit => fit.Mirrored == open[0].Mirrored)) open = ByLooks(first.Marks, second.Marks, from, open);
         if (open.Count > 1) return new Fault(second.Name, "a board that lies one way only", FindingSentences.SeveralWays(first.Name, second.Name, [.. open.Select(fit => (fit.Pairs.Count, fit.Mirrored, Turn(fit, first.Marks)))]));
         return Answer(first, second, from, to, open[0].OnBoard(from, to, log), saidMirrored);
@@ -86,7 +96,7 @@ public static class BoardMatcher
         var (fits, log) = Fits(from, to, seed);
         var held = fits.Where(fit => !fit.Mirrored && Holds(fit)).ToList();
         if (held.Count == 0) return null;
-        var open = ByLooks(one, other, from, Open(held));
+        var open = ByLooks(one, other, from, Open(from, to, held, fit => Looks(one, other, from, fit) > Alike));
         if (open.Count > 1 || Looks(one, other, from, open[0], holes) < Alike) return null;
         return Answer((first.Name, one), (second.Name, other), from, to, open[0].OnBoard(from, to, log), saidMirrored: false);
     }
@@ -95,8 +105,13 @@ public static class BoardMatcher
     {
         var (seeds, tried) = MatchSeeds.Of(from, to, seed, Guesses);
         var log = Elementary.Log(Math.Max(1, tried));
-        return (Distinct(from, to, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().Where(fit => StraightRow.Beside([.. fit.Pairs.Select(pair => from.Marks[pair.From].At)], RowShare * from.Extent) >= BesideRow).OrderBy(fit => fit.LogOdds)]), log);
+        return (Distinct(from, to, [.. seeds.Select(guess => MatchFit.Grown(from, to, guess, log)).OfType<MatchFit>().Where(fit => MoreThanRows(from, fit)).OrderBy(fit => fit.LogOdds)]), log);
     }
+
+    // A caption, a ruler or the table may be the same in both pictures while the board was turned over between them: what was noted of the
+    // sides comes first, where a way that agrees with it is no accident, unless another is far less one, and makes the board look alike where it is as from one side.
+    private static bool Overrules(PictureMarks first, PictureMarks second, MarkField from, MatchFit against, MatchFit noted) =>
+        against.LogOdds < Math.Min(OverSides, FarLess * noted.LogOdds) && (against.Mirrored || Looks(first, second, from, against) > Alike);
 
     /// <summary>What speaks against the best way beside accident: the sides noted, and pictures of one side that do not look alike.</summary>
     private static Fault? Doubtful((string Name, PictureMarks Marks) first, (string Name, PictureMarks Marks) second, MarkField from, MatchFit best, bool? saidMirrored)
@@ -153,17 +168,24 @@ public static class BoardMatcher
     }
 
     /// <summary>The best fit, and every other that the marks do not tell from it, or that lies the other way round and is no accident either: then one of the two is not the board.</summary>
-    private static List<MatchFit> Open(List<MatchFit> held)
+    private static List<MatchFit> Open(MarkField from, MarkField to, List<MatchFit> held, Func<MatchFit, bool> alike)
     {
         var best = held[0];
         var mine = best.Pairs.Select(pair => pair.From).ToHashSet();
         return [best, .. held.Skip(1).Where(fit =>
         {
-            if (fit.Mirrored != best.Mirrored && fit.LogOdds < MostLogOdds) return true;
+            // The other way round it need only be no accident, unless the one of both that would be of one side does look so, or does not.
+            if (fit.Mirrored != best.Mirrored && fit.LogOdds < MostLogOdds) return fit.LogOdds < AlsoShare * best.LogOdds || alike(best.Mirrored ? fit : best) == best.Mirrored;
             if (fit.LogOdds >= AlsoShare * best.LogOdds) return false;
             var theirs = fit.Pairs.Select(pair => pair.From).ToHashSet();
-            return Chance.Sign(mine.Count(mark => !theirs.Contains(mark)), theirs.Count(mark => !mine.Contains(mark))) > Decides;
+            return Chance.Sign(mine.Count(mark => !theirs.Contains(mark)), theirs.Count(mark => !mine.Contains(mark))) > Decides && !(fit.Mirrored == best.Mirrored && Alone(from, to, best, fit));
         })];
+    }
+
+    // Marks without a twin that agree by the best way would all do so by accident if the other were the board's; and hardly any agree by that one.
+    private static bool Alone(MarkField from, MarkField to, MatchFit best, MatchFit fit)
+    {
+        return Chance.LogTail(LonePairs.Of(from, to, best, fit), Math.Max(LeastByChance, best.ByChance)) < Elementary.Log(Decides) && LonePairs.Of(from, to, fit, best) <= MostLone;
     }
 
     // Two pictures of one side show the same parts: where one way alone makes them alike, it is that one.
@@ -172,6 +194,12 @@ public static class BoardMatcher
         var looks = open.ConvertAll(fit => (Fit: fit, Alike: Looks(first, second, from, fit)));
         var best = looks.MaxBy(look => look.Alike);
         return best.Alike > Alike && looks.TrueForAll(look => look.Fit == best.Fit || look.Alike < 0.5 * best.Alike) ? [best.Fit] : open;
+    }
+
+    private static bool MoreThanRows(MarkField from, MatchFit fit)
+    {
+        var beside = StraightRow.Beside([.. fit.Pairs.Select(pair => from.Marks[pair.From].At)], RowShare * from.Extent);
+        return beside.Count >= BesideRow && StraightRow.Beside(beside, RowShare * from.Extent).Count >= BesideTwoRows;
     }
 
     // How alike the board looks by a way, between those of some marks that agree; 0 where these keep to a small part of what is there.
