@@ -55,7 +55,7 @@ def aged(x, lot):
 class Strips:
     """Endless batches, by width, so that no column is wasted: (pictures, classes, counts, valid columns)."""
 
-    def __init__(self, atlas, bank, table, device, columns=1024 * 256, compiled=True):
+    def __init__(self, atlas, bank, table, device, columns=1024 * 256, compiled=False):
         self.atlas, self.bank, self.table, self.device = atlas, bank, table, device
         self.columns = columns
         # A third of the lines with capitals under 14 rows: on photographs of whole boards most are.

@@ -34,6 +34,9 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     /// <summary>Longest side of a sheet on which it finds anything; letters that are blurs on larger ones.</summary>
     public int Finest { get; init; } = int.MaxValue;
 
+    /// <summary>Longest side of a region in which it finds anything, px of the picture: with more around the mark something else draws its eye.</summary>
+    public double Widest { get; init; } = double.PositiveInfinity;
+
     /// <summary>Sheets that were looked at.</summary>
     public List<FinderSheet> Looked { get; } = [];
 
@@ -76,7 +79,8 @@ internal sealed class DrawnNetworks(params (PictureRegion Line, string Text)[] s
     {
         Looked.Add(sheet);
         var maps = new DrawnMaps(sheet.Width / 4, sheet.Height / 4, (sheet.ValidWidth + 3) / 4, (sheet.ValidHeight + 3) / 4);
-        for (var k = 0; k < scene.Length && Math.Max(sheet.ValidWidth, sheet.ValidHeight) <= Finest; k++)
+        var seen = Math.Max(sheet.ValidWidth, sheet.ValidHeight) <= Finest && Math.Max(sheet.Region.Width, sheet.Region.Height) <= Widest;
+        for (var k = 0; k < scene.Length && seen; k++)
         {
             var line = OnSheet(sheet, scene[k].Line);
             var turn = Directions == 1 || (Directions == 0 && k % 2 == 0) ? 0 : 180;

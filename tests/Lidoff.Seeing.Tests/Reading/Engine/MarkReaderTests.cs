@@ -72,6 +72,22 @@ public sealed class MarkReaderTests
         Assert.Equal(finest > 150 ? ["N52832", "QFAA10"] : [], read.Lines.Select(line => line.Reading.Text));
     }
 
+    // Bright ends and silk screen around a small part (seen on photographed resistors and coils): a tenth of the shorter side less on every side.
+    [Theory]
+    [InlineData(600, "600 × 500")]
+    [InlineData(500, "600 × 500, 500 × 400, 600 × 500, 600 × 500")]
+    [InlineData(400, "600 × 500, 500 × 400, 600 × 500, 600 × 500")]
+    public void Where_nothing_is_read_with_even_odds_the_region_is_looked_at_without_its_rim(int widest, string looks)
+    {
+        var networks = new DrawnNetworks(TwoLines(0)) { Widest = widest };
+        var reader = new MarkReader(networks);
+        var scanned = reader.Scan(networks.Paint(600, 500), All);
+        Assert.Equal(looks, string.Join(", ", networks.Looked.Select(sheet => FormattableString.Invariant($"{sheet.Region.Width} × {sheet.Region.Height}"))));
+        Assert.Equal(widest >= 500 ? ["N52832", "QFAA10"] : [], reader.Weigh(scanned).Lines.Select(line => line.Reading.Text));
+        // What was found lies where it lies in the picture, whichever look found it.
+        Assert.All(scanned.Lines, line => Assert.Contains(TwoLines(0), truth => truth.Item1.Middle.DistanceTo(line.Outline.Middle) < 6));
+    }
+
     // A lot code and its last digits in a second column, as they stand on many large bodies (seen on real ones: gaps of 1.5 to 4.5 heights).
     [Theory]
     [InlineData(0, 60, true)]
